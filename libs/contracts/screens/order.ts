@@ -1,0 +1,170 @@
+import { z } from 'zod';
+import { id, localDay } from '../common.js';
+import { dog } from '../register.js';
+
+const scope = z.enum(['order', 'visit', 'study']);
+
+export const wordedHold = z.object({
+  code: z.string(),
+  on: z.object({ scope, id: z.string() }),
+  title: z.string(),
+  rest: z.string(),
+  who: z.array(z.string()),
+  by: z.string().nullable(),
+  until: z.string().nullable(),
+  forbids: z.array(z.string()),
+  ways: z.array(z.string()),
+  /** This person can do one of the ways now. */
+  yours: z.boolean(),
+});
+export type WordedHold = z.infer<typeof wordedHold>;
+
+export const nextAction = z.object({
+  action: z.string(),
+  label: z.string(),
+  on: z.object({ scope, id: z.string() }),
+  allowed: z.boolean(),
+  /** This person's role does it. */
+  yours: z.boolean(),
+  because: z.array(z.string()),
+});
+export type NextAction = z.infer<typeof nextAction>;
+
+export const knot = z.object({ name: z.string(), state: z.enum(['done', 'here', 'toCome', 'sentBack', 'ended', 'held']), at: z.string().nullable(), note: z.string().nullable(), retakes: z.int() });
+export const road = z.object({
+  id: z.string(),
+  label: z.string(),
+  sub: z.string(),
+  /** For a study: the visit it leaves from, when it has been there. */
+  from: z.string().nullable(),
+  knots: z.array(knot),
+  hold: z.object({ title: z.string(), rest: z.string() }).nullable(),
+  over: z.boolean(),
+  ended: z.string().nullable(),
+  dashed: z.boolean(),
+  sentence: z.string(),
+});
+export type Road = z.infer<typeof road>;
+export const threadScreen = z.object({ visits: z.array(road), studies: z.array(road) });
+export type ThreadScreen = z.infer<typeof threadScreen>;
+
+const choice = z.object({ id: z.string(), name: z.string(), hint: z.string().optional() });
+export type Choice = z.infer<typeof choice>;
+
+export const exposureView = z.object({
+  id,
+  visit: id,
+  view: z.string(),
+  viewName: z.string(),
+  attempt: z.int(),
+  at: z.string(),
+  image: z.string(),
+  previewable: z.boolean(),
+  serves: z.array(z.string()),
+  verdicts: z.array(z.object({ study: id, verdict: z.enum(['accept', 'retake']), reasons: z.array(z.string()) })),
+  disowned: z.boolean(),
+  people: z.array(z.string()),
+  technique: z.record(z.string(), z.unknown()),
+  marker: z.string().nullable(),
+});
+
+export const visitView = z.object({
+  id,
+  step: z.string(),
+  stepLabel: z.string(),
+  day: localDay.nullable(),
+  start: z.string().nullable(),
+  where: z.string().nullable(),
+  room: z.string().nullable(),
+  operator: z.string().nullable(),
+  nurse: z.string().nullable(),
+  vet: z.string().nullable(),
+  studies: z.array(id),
+  estimate: z.object({ lines: z.array(z.object({ words: z.string(), amountMinor: z.int() })), totalMinor: z.int(), currency: z.string(), accepted: z.string().nullable() }).nullable(),
+  answers: z.array(z.object({ question: z.string(), words: z.string(), answer: z.string(), note: z.string().nullable() })),
+  consent: z.object({ answer: z.string(), signer: z.string(), at: z.string(), emergency: z.record(z.string(), z.unknown()).nullable() }).nullable(),
+  admitted: z.object({ weightKg: z.number(), bodyCondition: z.number(), fastedHours: z.number(), at: z.string() }).nullable(),
+  scans: z.array(z.object({ place: z.string(), numbers: z.array(z.string()), matches: z.boolean(), at: z.string(), by: z.string() })),
+  examined: z.object({ statusClass: z.int(), reason: z.string().nullable(), findings: z.string().nullable(), by: z.string(), at: z.string() }).nullable(),
+  plans: z.array(z.object({ id, kind: z.string(), by: z.string(), at: z.string(), weightKg: z.number(), used: z.boolean(), lines: z.array(z.object({ words: z.string(), steps: z.array(z.string()) })) })),
+  asleepSince: z.string().nullable(),
+  readings: z.array(z.object({ at: z.string(), by: z.string(), values: z.record(z.string(), z.unknown()) })),
+  drugs: z.array(z.object({ at: z.string(), by: z.string(), event: z.string(), words: z.string(), batch: z.string() })),
+  events: z.array(z.object({ at: z.string(), by: z.string(), what: z.string() })),
+  recovery: z.object({ signs: z.array(z.string()), by: z.string(), at: z.string() }).nullable(),
+  sheet: z.object({ to: z.string(), by: z.string(), at: z.string(), document: z.string() }).nullable(),
+});
+export type VisitView = z.infer<typeof visitView>;
+
+export const resultView = z.object({
+  id,
+  ref: z.string(),
+  channel: z.string(),
+  reading: z.string(),
+  at: z.string(),
+  by: z.string(),
+  joints: z.array(z.object({ joint: z.string(), name: z.string(), words: z.string(), flags: z.array(z.string()) })),
+  dog: z.string(),
+  comment: z.string().nullable(),
+  state: z.enum(['waiting', 'accepted', 'refused', 'withdrawn', 'superseded', 'copy']),
+  problems: z.array(z.string()),
+});
+
+export const studyView = z.object({
+  id,
+  step: z.string(),
+  stepLabel: z.string(),
+  protocol: z.string(),
+  version: z.string(),
+  name: z.string(),
+  centre: z.object({ id, name: z.string() }),
+  views: z.array(z.object({ view: z.string(), name: z.string(), required: z.boolean(), accepted: z.boolean(), checklist: z.array(z.string()) })),
+  joints: z.array(z.object({ joint: z.string(), name: z.string() })),
+  value: z.object({ kind: z.enum(['number', 'grade']), unit: z.string(), min: z.number().nullable(), max: z.number().nullable(), decimals: z.int(), grades: z.array(z.string()) }),
+  noValueReasons: z.array(z.object({ code: z.string(), words: z.string() })),
+  flags: z.array(z.object({ code: z.string(), words: z.string() })),
+  consent: z.object({ study: z.string().nullable(), sendAll: z.string().nullable() }),
+  packages: z.array(z.object({ id, sealedAt: z.string(), films: z.int(), manifest: z.string() })),
+  sends: z.array(z.object({ id, at: z.string(), centre: z.string(), outcome: z.string(), acknowledged: z.boolean() })),
+  chase: z.object({ clock: z.string(), dueDay: z.string(), overdue: z.boolean(), act: z.string(), reminders: z.int(), cause: z.string().nullable() }).nullable(),
+  results: z.array(resultView),
+  letters: z.array(z.object({ id, kind: z.string(), at: z.string(), outcomes: z.array(z.object({ to: z.string(), toName: z.string(), outcome: z.string() })) })),
+  phoneFirst: z.string().nullable(),
+});
+export type StudyView = z.infer<typeof studyView>;
+
+export const orderScreen = z.object({
+  id,
+  accession: z.string(),
+  version: z.int(),
+  step: z.string(),
+  stepLabel: z.string(),
+  now: z.string(),
+  practice: z.object({ id, name: z.string(), phone: z.string(), zone: z.string() }),
+  dog,
+  payer: z.string().nullable(),
+  addressees: z.array(z.object({ person: z.string(), name: z.string(), channel: z.string() })),
+  statistics: z.boolean(),
+  frozen: z.boolean(),
+  silent: z.boolean(),
+  thread: threadScreen,
+  holds: z.array(wordedHold),
+  next: z.array(nextAction),
+  visits: z.array(visitView),
+  studies: z.array(studyView),
+  exposures: z.array(exposureView),
+  documents: z.array(z.object({ id, kind: z.string(), name: z.string(), at: z.string(), serial: z.string().nullable(), state: z.string() })),
+  messages: z.array(z.object({ id, kind: z.string(), to: z.string(), subject: z.string(), state: z.string(), detail: z.string().nullable(), at: z.string() })),
+  problems: z.array(z.object({ id, job: z.string(), words: z.string(), at: z.string() })),
+  happened: z.array(z.object({ at: z.string(), what: z.string(), by: z.string(), late: z.boolean() })),
+  choices: z.record(z.string(), z.array(choice)),
+});
+export type OrderScreen = z.infer<typeof orderScreen>;
+
+export const orderRow = z.object({ id, accession: z.string(), dog: z.string(), breed: z.string(), owner: z.string(), step: z.string(), stepLabel: z.string(), hold: z.string().nullable(), studies: z.array(z.string()), day: localDay.nullable(), overdue: z.boolean() });
+export type OrderRow = z.infer<typeof orderRow>;
+export const orderList = z.object({ rows: z.array(orderRow), more: z.boolean() });
+
+/** What an upload answers; the picture is stored, and no fact is written until takeView names it. */
+export const uploaded = z.object({ image: z.string(), kind: z.enum(['dicom', 'png', 'jpeg']), width: z.int(), height: z.int(), size: z.int(), imageDay: localDay.nullable(), patientId: z.string().nullable(), warnings: z.array(z.string()), previewable: z.boolean() });
+export type Uploaded = z.infer<typeof uploaded>;

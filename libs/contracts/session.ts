@@ -1,0 +1,34 @@
+import { z } from 'zod';
+import { email, id, name, password, phone, role } from './common.js';
+
+export const signIn = z.object({ email, password: z.string().min(1).max(200) });
+export type SignIn = z.infer<typeof signIn>;
+
+/** Who is using the page. A link opens one order (owner) or one package (reader) and nothing else. */
+export const me = z.object({
+  kind: z.enum(['staff', 'reader', 'lead', 'ownerLink', 'readerLink']),
+  id: id.nullable(),
+  name: z.string(),
+  roles: z.array(role),
+  home: z.object({ id, name: z.string(), place: z.string() }).nullable(),
+  zone: z.string(),
+  csrf: z.string(),
+  demo: z.boolean(),
+});
+export type Me = z.infer<typeof me>;
+
+/** The owner's or reader's emailed link, exchanged once for a narrow session; a POST, so that mail scanners open nothing. */
+export const openLink = z.object({ token: z.string().min(20).max(100) });
+
+
+/** First page of an empty installation. */
+export const firstRun = z.object({
+  scheme: z.object({ name, country: name, currency: z.string().length(3).toUpperCase(), zone: z.string().min(1).max(60) }),
+  practice: z.object({ name, address: name, phone, email }),
+  manager: z.object({ name, email, password }),
+});
+export type FirstRun = z.infer<typeof firstRun>;
+
+/** Only the demo has these. */
+export const demoSignIns = z.array(z.object({ name: z.string(), roles: z.array(role), home: z.string(), email, password: z.string() }));
+export type DemoSignIns = z.infer<typeof demoSignIns>;
