@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 
 const swc = JSON.parse(readFileSync(new URL('.swcrc', import.meta.url), 'utf8'));
 
@@ -6,6 +7,7 @@ const swc = JSON.parse(readFileSync(new URL('.swcrc', import.meta.url), 'utf8'))
 const base = {
   testEnvironment: 'node',
   testEnvironmentOptions: { customExportConditions: ['development', 'node', 'node-addons'] },
+  testMatch: ['**/*.test.ts'],
   extensionsToTreatAsEsm: ['.ts', '.tsx'],
   transform: { '^.+\\.tsx?$': ['@swc/jest', { ...swc, swcrc: false }] },
   moduleNameMapper: { '^(\\.{1,2}/.*)\\.js$': '$1' },
@@ -14,15 +16,16 @@ const base = {
 
 export default {
   projects: [
-    { ...base, displayName: 'small', roots: ['<rootDir>/libs', '<rootDir>/seed', '<rootDir>/apps', '<rootDir>/scripts'], testMatch: ['**/*.test.ts'] },
+    { ...base, displayName: 'small', roots: ['<rootDir>/libs', '<rootDir>/seed', '<rootDir>/apps', '<rootDir>/scripts'] },
     {
       ...base,
       displayName: 'medium',
       roots: ['<rootDir>/test'],
-      testMatch: ['**/*.test.ts'],
-      globalSetup: '<rootDir>/test/support/global-setup.ts',
-      globalTeardown: '<rootDir>/test/support/global-teardown.ts',
+      globalSetup: '<rootDir>/test/support/global-setup.mjs',
+      globalTeardown: '<rootDir>/test/support/global-teardown.mjs',
     },
   ],
   testTimeout: 60_000,
+  // Each worker has connections of its own to the one test server.
+  maxWorkers: Math.min(availableParallelism(), 4),
 };

@@ -94,7 +94,7 @@ async function bringUp(cluster) {
 /** Starts the server and gives undefined, or what its log says about the failure. */
 async function launch(cluster, { port }) {
   const before = fs.existsSync(cluster.log) ? fs.statSync(cluster.log).size : 0;
-  const flags = `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories= -c max_connections=100 ${cluster.fast ? WITHOUT_SAFETY : ''}`;
+  const flags = `-p ${port} -c listen_addresses=127.0.0.1 -c unix_socket_directories= -c max_connections=${cluster.fast ? 400 : 100} ${cluster.fast ? WITHOUT_SAFETY : ''}`;
   try {
     // The server inherits the streams of pg_ctl: reading them would wait for the server's own end.
     await run(program(cluster, 'pg_ctl'), ['-D', cluster.data, '-w', '-t', '60', '-l', cluster.log, '-o', flags, 'start'], { ...cluster.options, stdio: 'ignore' });
