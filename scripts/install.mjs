@@ -1,0 +1,3 @@
+import { installPackages } from './lib/install.mjs';
+
+installPackages();
