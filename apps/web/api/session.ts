@@ -1,0 +1,46 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { DemoSignIns, Me, SignIn } from '#libs/contracts/session';
+import { get, post, rememberCsrf } from './client.js';
+import { signedOut } from './failure.js';
+
+const key = ['me'];
+
+async function whoAmI(): Promise<Me | null> {
+  try {
+    const me = await get<Me>('/me');
+    rememberCsrf(me.csrf);
+    return me;
+  } catch (error) {
+    if (signedOut(error)) return null;
+    throw error;
+  }
+}
+
+/** Who uses the page; null when nobody has signed in. */
+export const useMeQuery = () => useQuery({ queryKey: key, queryFn: whoAmI, staleTime: 5 * 60_000 });
+
+/** After signing in, opening a link or setting up: everything known before belongs to somebody else. */
+export function useBecome() {
+  const queries = useQueryClient();
+  return (me: Me | null) => {
+    rememberCsrf(me?.csrf ?? '');
+    queries.clear();
+    queries.setQueryData(key, me);
+  };
+}
+
+export function useSignIn() {
+  const become = useBecome();
+  return useMutation({ mutationFn: (body: SignIn) => post<Me>('/sign-in', body), onSuccess: become });
+}
+
+export function useSignOut() {
+  const become = useBecome();
+  return useMutation({ mutationFn: () => post<unknown>('/sign-out'), onSuccess: () => become(null) });
+}
+
+export const useDemoSignIns = () =>
+  useQuery({ queryKey: ['demo-sign-ins'], queryFn: () => get<DemoSignIns>('/demo-sign-ins'), retry: false, staleTime: Infinity });
+
+export const useFirstRunNeeded = () =>
+  useQuery({ queryKey: ['first-run'], queryFn: () => get<{ needed: boolean }>('/first-run'), retry: false });

@@ -1,0 +1,35 @@
+import type { ReactNode } from 'react';
+import { isFailure } from '../api/failure.js';
+
+/** Something worth knowing that nobody has to act on. */
+export const Notice = ({ children }: { children: ReactNode }) => (
+  <div className="why" role="status">
+    {children}
+  </div>
+);
+
+/** What went wrong, in the server's words: the sentence, what is in the way, what changed, and that the entry was kept. */
+export function ErrorBar({ error, children }: { error: unknown; children?: ReactNode }) {
+  if (!error) return null;
+  const body = isFailure(error) ? error.body : { message: 'This page broke. Reload it; what was stored is safe.' };
+  return (
+    <div className="err" role="alert">
+      <b>{body.message}</b>
+      {'because' in body && body.because && <Lines lines={body.because.map((b) => b.words)} />}
+      {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => f.message)} />}
+      {'changed' in body && body.changed && <Lines lines={body.changed.map((c) => `${c.type}, ${c.by}`)} />}
+      {children}
+    </div>
+  );
+}
+
+function Lines({ lines }: { lines: string[] }) {
+  const each = [...new Set(lines)];
+  return (
+    <ul className="lines">
+      {each.map((words) => (
+        <li key={words}>{words}</li>
+      ))}
+    </ul>
+  );
+}

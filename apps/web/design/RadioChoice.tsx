@@ -1,0 +1,40 @@
+import { FieldError, Label, Radio, RadioGroup, Text } from 'react-aria-components';
+import type { Answer } from '#libs/contracts/common';
+import type { FieldProps } from './Field.js';
+import type { Option } from './Select.js';
+
+export type RadioOption<T extends string> = Option<T> & { key?: string; dontKnow?: boolean };
+
+/** A few answers side by side; the letter of an answer chooses it while the group has the focus. */
+export function RadioChoice<T extends string>({ label, labelHidden, value, onChange, options, help, error, size }: FieldProps<T> & { options: readonly RadioOption<T>[]; labelHidden?: boolean; size?: 'tablet' }) {
+  return (
+    <RadioGroup className="field" value={value ?? ''} onChange={(chosen) => onChange(options.find((o) => o.id === chosen)?.id)} isInvalid={error !== undefined} validationBehavior="aria" orientation="horizontal">
+      <Label className={labelHidden ? 'vh' : 'label'}>{label}</Label>
+      <div
+        className={size === 'tablet' ? 'pick pick-tablet' : 'pick'}
+        onKeyDown={(e) => {
+          const chosen = !e.ctrlKey && !e.metaKey && !e.altKey && options.find((o) => o.key === e.key.toLowerCase());
+          if (chosen) onChange(chosen.id);
+        }}
+      >
+        {options.map((o) => (
+          <Radio key={o.id} value={o.id} className={o.dontKnow ? 'dk' : ''}>
+            {o.name}
+          </Radio>
+        ))}
+      </div>
+      {help && (
+        <Text slot="description" className="label field-help">
+          {help}
+        </Text>
+      )}
+      <FieldError className="field-error">{error}</FieldError>
+    </RadioGroup>
+  );
+}
+
+export const yesNo: readonly RadioOption<'yes' | 'no'>[] = [
+  { id: 'yes', name: 'Yes', key: 'y' },
+  { id: 'no', name: 'No', key: 'n' },
+];
+export const yesNoUnknown: readonly RadioOption<Answer>[] = [...yesNo, { id: 'unknown', name: 'Don’t know', key: 'd', dontKnow: true }];

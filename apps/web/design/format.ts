@@ -1,0 +1,42 @@
+/** How days, times, money and numbers are written on the screen. */
+const language = 'en-GB';
+
+const dayOf = (day: string) => new Date(`${day}T12:00:00Z`);
+const written = (options: Intl.DateTimeFormatOptions) => {
+  const format = new Intl.DateTimeFormat(language, options);
+  return (date: Date) => format.format(date);
+};
+
+const long = written({ weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const full = written({ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+const short = written({ weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+
+/** Wednesday 25 November */
+export const longDay = (day: string) => long(dayOf(day)).replace(',', '');
+/** 25 November 2026 */
+export const fullDay = (day: string) => full(dayOf(day));
+/** Wed 25 Nov */
+export const shortDay = (day: string) => short(dayOf(day)).replace(',', '');
+
+export const addDays = (day: string, days: number) => new Date(dayOf(day).getTime() + days * 86_400_000).toISOString().slice(0, 10);
+
+/** The calendar day of an instant at the practice. */
+export const dayAt = (instant: string, zone: string) =>
+  new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short', timeZone: zone }).format(new Date(instant));
+
+/** 09:15, at the practice */
+export const timeAt = (instant: string, zone: string) =>
+  new Intl.DateTimeFormat(language, { hour: '2-digit', minute: '2-digit', timeZone: zone }).format(new Date(instant));
+
+/** 25 November, 09:15 */
+export const momentAt = (instant: string, zone: string) =>
+  `${new Intl.DateTimeFormat(language, { day: 'numeric', month: 'long', timeZone: zone }).format(new Date(instant))}, ${timeAt(instant, zone)}`;
+
+/** 328.64, without the currency: its word stands once beside the column. */
+export const amount = (minor: number) => (minor / 100).toLocaleString(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+export const money = (minor: number, currency: string) => `${currency} ${amount(minor)}`;
+
+/** "one, two and three" */
+export const list = (words: readonly string[]) => new Intl.ListFormat(language).format(words);
+export const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

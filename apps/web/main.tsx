@@ -1,0 +1,23 @@
+import '@fontsource-variable/noto-sans/standard.css';
+import './design/tokens.css';
+import './design/base.css';
+import './design/controls.css';
+import './design/thread.css';
+import './design/pieces.css';
+import './design/print.css';
+import { QueryClientProvider } from '@tanstack/react-query';
+import { RouterProvider } from '@tanstack/react-router';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { queryClient } from './api/query-client.js';
+import { router } from './router.js';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('The page has no place to draw in.');
+createRoot(root).render(
+  <StrictMode>
+    <QueryClientProvider client={queryClient}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  </StrictMode>,
+);

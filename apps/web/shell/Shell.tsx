@@ -1,0 +1,35 @@
+import { Navigate, Outlet, useLocation } from '@tanstack/react-router';
+import { useMeQuery } from '../api/session.js';
+import { ErrorBar } from '../design/Notice.js';
+import { Brand } from './Brand.js';
+import { MeProvider, isStaff } from './me.js';
+import { Person } from './Person.js';
+import { Search } from './Search.js';
+import { Tabs } from './Tabs.js';
+
+/** The strip at the top and the page below it, for anybody signed in. */
+export function Shell() {
+  const { data: me, error, isPending } = useMeQuery();
+  const location = useLocation();
+  if (isPending) return null;
+  if (error) return <main className="bare"><ErrorBar error={error} /></main>;
+  if (!me) return <Navigate to="/sign-in" search={location.href === '/' ? {} : { then: location.href }} replace />;
+  return (
+    <MeProvider value={me}>
+      <a className="skip" href="#main">
+        Go to the page
+      </a>
+      <header>
+        <div className="strip">
+          <Brand house={me.home ? [me.home.name, me.home.place].filter(Boolean).join(', ') : null} />
+          {isStaff(me) ? <Search /> : <span />}
+          <Person me={me} />
+        </div>
+        <Tabs me={me} />
+      </header>
+      <main id="main">
+        <Outlet />
+      </main>
+    </MeProvider>
+  );
+}
