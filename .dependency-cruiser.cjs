@@ -38,8 +38,7 @@ module.exports = {
     error('resolvable', 'Every import leads somewhere.', {}, { couldNotResolve: true }),
   ],
   options: {
-    doNotFollow: { path: 'node_modules' },
-    exclude: { path: '^libs/platform/database/generated/.*/|^libs/platform/database/generated/[^/]+$' },
+    doNotFollow: { path: 'node_modules|^libs/platform/database/generated/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
     enhancedResolveOptions: {
