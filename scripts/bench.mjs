@@ -1,0 +1,20 @@
+import { parseArgs } from 'node:util';
+import { installPackages } from './lib/install.mjs';
+
+const USAGE = `Usage: npm run bench [-- OPTIONS] [NAME …]
+  --json FILE  keep the rows: name, value, unit, ratio
+  NAME         only benches whose file name holds NAME`;
+
+try {
+  const { values, positionals } = parseArgs({ allowPositionals: true, options: { json: { type: 'string' }, help: { type: 'boolean' } } });
+  if (values.help) console.log(USAGE);
+  else {
+    installPackages();
+    const { runBenches } = await import('./lib/run-benches.mjs');
+    await runBenches({ names: positionals, json: values.json });
+  }
+} catch (error) {
+  console.error(error.code?.startsWith('ERR_PARSE_ARGS') ? `${error.message}\n${USAGE}` : error.stack);
+  process.exitCode = 1;
+}
+process.exit();

@@ -1,0 +1,5 @@
+/** What a bench is given. */
+export interface BenchContext {
+  /** Notes one measurement; a ratio is ours ÷ the bare way, measured in the same run. */
+  row(name: string, value: number, unit: string, ratio?: number): void;
+}
