@@ -3,7 +3,7 @@ import { dogWords } from './letter-parts.js';
 import { jointName } from './letter-findings.js';
 import { DOG_LENGTH, JOINT_PLACES, drawDogFromAbove } from './print/dog-from-above.js';
 import type { TextStyle } from './print/rich-text.js';
-import { INK, MARK, QUIET, mm, type Sheet } from './print/sheet.js';
+import { INK, MARK, QUIET, mm, type Element, type Sheet } from './print/sheet.js';
 import type { CertificateSnapshot, JointOnPaper } from './snapshots.js';
 import { capital } from './words.js';
 
@@ -13,80 +13,117 @@ interface Plate {
   side: number;
 }
 
+/** The readings of one joint, one or more studies, stacked beside the dog. */
+interface Stack {
+  name: string;
+  entries: Entry[];
+  place: { x: number; y: number };
+  top: number;
+  height: number;
+  /** From the top of the stack to where its leader meets it. */
+  leaderAt: number;
+}
+
 interface Entry {
-  study: string;
-  joint: JointOnPaper;
+  value: string;
+  under: string;
+  read: boolean;
 }
 
 const NAME: TextStyle = { size: 10, leading: 1.35, color: QUIET };
 const SMALL: TextStyle = { size: 9, leading: 1.35, color: QUIET };
+const NAME_HEIGHT = NAME.size * NAME.leading;
+const BETWEEN_ENTRIES = mm(1.2);
+const BETWEEN_STACKS = mm(3);
 
 /** Each joint's reading beside its place on the dog; a filled place was read, an open one was not. */
 export function drawJoints(sheet: Sheet, snapshot: CertificateSnapshot, plate: Plate): void {
-  const several = snapshot.studies.length > 1;
-  const entries = snapshot.studies.flatMap(({ title, joints }) => joints.map((joint) => ({ study: title, joint })));
-  const length = Math.min(plate.bottom - plate.top, mm(118));
-  const dog = { x: sheet.width / 2, y: plate.top + (plate.bottom - plate.top - length) / 2, scale: length / DOG_LENGTH };
+  const room = plate.bottom - plate.top;
+  const length = Math.min(room, mm(118));
+  const dog = { x: sheet.width / 2, y: plate.top + (room - length) / 2, scale: length / DOG_LENGTH };
   const section = sheet.group(sheet.root, 'Sect');
   const alt = `${snapshot.dog.callName} seen from above, head at the top; the readings stand beside the joints`;
   sheet.tagged(section, 'Figure', () => drawDogFromAbove(sheet.doc, dog), { alt });
-  for (const joint of ['elbow', 'hip'] as const) {
-    for (const side of ['left', 'right'] as const) {
-      const here = entries.filter((entry) => entry.joint.joint === joint && entry.joint.side === side);
-      const first = here[0];
-      if (!first) continue;
-      const outward = side === 'left' ? -1 : 1;
+  const width = sheet.width / 2 - mm(29) - plate.side;
+  for (const side of ['left', 'right'] as const) {
+    const outward = side === 'left' ? -1 : 1;
+    const x = side === 'left' ? plate.side : sheet.width - plate.side - width;
+    const stacks = (['elbow', 'hip'] as const).flatMap((joint) => {
       const place = { x: dog.x + outward * JOINT_PLACES[joint].x * dog.scale, y: dog.y + JOINT_PLACES[joint].y * dog.scale };
-      const textEdge = dog.x + outward * mm(27);
-      const read = here.some((entry) => entry.joint.finding.kind === 'value');
-      sheet.artifact(() => drawPlace(sheet, place, { to: textEdge, read }));
-      const width = sheet.width / 2 - mm(29) - plate.side;
-      const x = side === 'left' ? plate.side : sheet.width - plate.side - width;
-      writeEntries(sheet, { section, entries: here, several, box: { x, y: place.y, width }, align: side === 'left' ? 'right' : 'left' });
+      const stack = stackOf(sheet, snapshot, { joint, side, place, width });
+      return stack ? [stack] : [];
+    });
+    keepApart(stacks, plate);
+    for (const stack of stacks) {
+      sheet.artifact(() => drawPlace(sheet, stack, dog.x + outward * mm(27)));
+      writeStack(sheet, section, stack, { x, width, align: side === 'left' ? 'right' : 'left' });
     }
   }
   const words = `Seen from above. ${capital(dogWords(snapshot).his)} left is on your left.`;
-  const at = { x: plate.side, y: plate.bottom - mm(5), width: mm(60) };
-  sheet.tagged(section, 'P', () => sheet.write(words, at, SMALL));
+  sheet.tagged(section, 'P', () => sheet.write(words, { x: plate.side, y: plate.bottom - mm(4.5), width: mm(78) }, SMALL));
 }
 
-function drawPlace({ doc }: Sheet, { x, y }: { x: number; y: number }, line: { to: number; read: boolean }): void {
+function valueStyle(entry: Entry, entries: Entry[]): TextStyle {
+  return { size: entry.read ? (entries.length > 1 ? 15 : 20) : 13, leading: 1.25, color: INK, bold: true };
+}
+
+function stackOf(
+  sheet: Sheet,
+  snapshot: CertificateSnapshot,
+  at: { joint: JointOnPaper['joint']; side: JointOnPaper['side']; place: Stack['place']; width: number },
+): Stack | null {
+  const here = snapshot.studies.flatMap(({ title, joints }) =>
+    joints.filter(({ joint, side }) => joint === at.joint && side === at.side).map((joint) => ({ title, joint })),
+  );
+  const first = here[0];
+  if (!first) return null;
+  const entries = here.map(({ title, joint }) => ({
+    value: valueOf(joint),
+    under: [...(here.length > 1 ? [title] : []), ...besideValue(joint)].join('; '),
+    read: joint.finding.kind === 'value',
+  }));
+  const valueHeight = (entry: Entry) => sheet.measure(entry.value, at.width, valueStyle(entry, entries));
+  const heights = entries.map((entry) => valueHeight(entry) + sheet.measure(entry.under, at.width, SMALL));
+  const height = heights.reduce((sum, each) => sum + each, NAME_HEIGHT) + BETWEEN_ENTRIES * (entries.length - 1);
+  const one = entries.length === 1 && entries[0];
+  const leaderAt = one ? NAME_HEIGHT + valueHeight(one) / 2 : height / 2;
+  return { name: capital(jointName(first.joint)), entries, place: at.place, top: at.place.y - leaderAt, height, leaderAt };
+}
+
+/** Long stacks move away from each other and stay on the plate; their leaders then slant. */
+function keepApart([upper, lower]: Stack[], plate: Plate): void {
+  if (!upper || !lower) return;
+  const overlap = upper.top + upper.height + BETWEEN_STACKS - lower.top;
+  if (overlap > 0) {
+    upper.top -= overlap / 2;
+    lower.top += overlap / 2;
+  }
+  const below = lower.top + lower.height - (plate.bottom - mm(5));
+  if (below <= 0) return;
+  lower.top -= below;
+  upper.top = Math.min(upper.top, lower.top - BETWEEN_STACKS - upper.height);
+}
+
+function drawPlace({ doc }: Sheet, stack: Stack, edge: number): void {
+  const { x, y } = stack.place;
   const radius = mm(1.7);
-  const away = Math.sign(line.to - x);
-  doc.lineWidth(0.6).strokeColor(MARK).moveTo(x + away * radius, y).lineTo(line.to, y).stroke();
+  const away = Math.sign(edge - x);
+  const bend = edge - away * mm(5);
+  doc.lineWidth(0.6).strokeColor(MARK).moveTo(x + away * radius, y).lineTo(bend, y).lineTo(edge, stack.top + stack.leaderAt).stroke();
   doc.circle(x, y, radius);
-  if (line.read) doc.fill(INK);
+  if (stack.entries.some(({ read }) => read)) doc.fill(INK);
   else doc.lineWidth(mm(0.6)).fillAndStroke('white', INK);
 }
 
-function writeEntries(
-  sheet: Sheet,
-  set: { section: ReturnType<Sheet['group']>; entries: Entry[]; several: boolean; box: { x: number; y: number; width: number }; align: 'left' | 'right' },
-): void {
-  const { entries, box, align } = set;
-  const doubled = entries.length > 1;
-  const valueStyle = ({ joint }: Entry): TextStyle => ({
-    size: joint.finding.kind === 'none' ? 13 : doubled ? 15 : 20, leading: 1.25, color: INK, bold: true, align,
-  });
-  const small: TextStyle = { ...SMALL, align };
-  const under = (entry: Entry) => [...(doubled ? [entry.study] : []), ...besideValue(entry.joint)].join('; ');
-  const heightOf = (entry: Entry) =>
-    sheet.measure(valueOf(entry.joint), box.width, valueStyle(entry)) + sheet.measure(under(entry), box.width, small);
-  const name = { ...NAME, align };
-  const nameHeight = NAME.size * NAME.leading;
-  // The leader meets the first value; a doubled joint is centred on it as a whole.
-  const firstHeight = entries[0] ? sheet.measure(valueOf(entries[0].joint), box.width, valueStyle(entries[0])) : 0;
-  const full = entries.reduce((sum, entry) => sum + heightOf(entry) + mm(1.5), nameHeight);
-  let y = doubled ? box.y - full / 2 : box.y - nameHeight - firstHeight / 2;
-  const joint = entries[0]?.joint;
-  if (!joint) return;
-  sheet.tagged(set.section, 'H2', () => sheet.write(capital(jointName(joint)), { ...box, y }, name));
-  y += nameHeight;
-  for (const entry of entries) {
-    y += sheet.tagged(set.section, 'P', () => {
-      const height = sheet.write(valueOf(entry.joint), { ...box, y }, valueStyle(entry));
-      return height + sheet.write(under(entry), { ...box, y: y + height }, small);
+function writeStack(sheet: Sheet, section: Element, stack: Stack, column: { x: number; width: number; align: 'left' | 'right' }): void {
+  const { align } = column;
+  let y = stack.top;
+  y += sheet.tagged(section, 'H2', () => sheet.write(stack.name, { ...column, y }, { ...NAME, align }));
+  for (const entry of stack.entries) {
+    y += sheet.tagged(section, 'P', () => {
+      const height = sheet.write(entry.value, { ...column, y }, { ...valueStyle(entry, stack.entries), align });
+      return height + sheet.write(entry.under, { ...column, y: y + height }, { ...SMALL, align });
     });
-    y += mm(1.5);
+    y += BETWEEN_ENTRIES;
   }
 }

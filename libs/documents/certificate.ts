@@ -50,7 +50,7 @@ function printTitle(sheet: Sheet, snapshot: CertificateSnapshot, title: string, 
 function printFacts(sheet: Sheet, snapshot: CertificateSnapshot, top: number): number {
   const table = sheet.group(sheet.root, 'Table');
   const half = inside(sheet) / 2;
-  const labelWidth = mm(31);
+  const labelWidth = mm(34);
   const facts = headFacts(snapshot);
   let y = top;
   for (let index = 0; index < facts.length; index += 2) {
@@ -76,8 +76,12 @@ function resultTexts(snapshot: CertificateSnapshot) {
 }
 
 function limits(snapshot: CertificateSnapshot): string {
-  const places = new Set(snapshot.studies.flatMap(({ joints }) => joints.map(({ joint, side }) => `the ${side} ${joint}`)));
-  return `${CERTIFICATE_TEXTS.limits(dogWords(snapshot), listWords([...places]))} ${CERTIFICATE_TEXTS.caution}`;
+  const joints = snapshot.studies.flatMap((study) => study.joints);
+  const places = (['hip', 'elbow'] as const).flatMap((joint) => {
+    const sides = [...new Set(joints.filter((each) => each.joint === joint).map(({ side }) => side))];
+    return sides.length === 2 ? [`both ${joint}s`] : sides.map((side) => `the ${side} ${joint}`);
+  });
+  return `${CERTIFICATE_TEXTS.limits(dogWords(snapshot), listWords(places))} ${CERTIFICATE_TEXTS.caution}`;
 }
 
 function resultColumns(sheet: Sheet) {

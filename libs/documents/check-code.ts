@@ -1,11 +1,12 @@
 import { sign, verify } from 'node:crypto';
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import { DICTIONARY_1 } from './check-code-dictionary.js';
 
 /** Every fact printed on a certificate, label and value as they stand on the paper, in its order. */
 export type PrintedFacts = readonly (readonly [label: string, value: string])[];
 
 export interface SignedFacts {
-  /** The facts, packed so that a code can carry them: base64url of raw-deflated canonical JSON. */
+  /** The facts, packed so that a code can carry them: base64url of canonical JSON, raw deflate with DICTIONARY_1. */
   payload: string;
   /** Ed25519 over the canonical JSON, base64url. */
   signature: string;
@@ -22,7 +23,7 @@ export function signFacts(facts: PrintedFacts, privateKeyPem: string): SignedFac
   const bytes = Buffer.from(canonicalFacts(facts));
   if (bytes.length > LARGEST_FACTS) throw new RangeError('Too many facts for one code. Shorten the remarks on the certificate.');
   return {
-    payload: deflateRawSync(bytes, { level: 9 }).toString('base64url'),
+    payload: deflateRawSync(bytes, { level: 9, dictionary: DICTIONARY_1 }).toString('base64url'),
     signature: sign(null, bytes, privateKeyPem).toString('base64url'),
   };
 }
@@ -37,7 +38,7 @@ export function verifyFacts(signed: SignedFacts, publicKeyPem: string): PrintedF
 
 function unpack(payload: string): Buffer | null {
   try {
-    return inflateRawSync(Buffer.from(payload, 'base64url'), { maxOutputLength: LARGEST_FACTS });
+    return inflateRawSync(Buffer.from(payload, 'base64url'), { maxOutputLength: LARGEST_FACTS, dictionary: DICTIONARY_1 });
   } catch {
     // A damaged or forged code is an answer, not a fault: it does not verify.
     return null;

@@ -96,6 +96,11 @@ export class Sheet {
     return breakLines(this.doc, text, width, style).length * style.size * style.leading;
   }
 
+  /** Width of a text on one line. */
+  widthOf(text: RichText, style: TextStyle): number {
+    return breakLines(this.doc, text, Number.POSITIVE_INFINITY, style)[0]?.width ?? 0;
+  }
+
   /** Sets text into a column and returns the height it took. */
   write(text: RichText, box: Box, style: TextStyle): number {
     return drawLines(this.doc, breakLines(this.doc, text, box.width, style), box, style);

@@ -85,7 +85,7 @@ export const CERTIFICATE_TEXTS = {
   limits: (dog: DogWords, joints: string) =>
     `These readings describe ${joints} on one day. They do not tell whether ${dog.name} has pain or will be lame, whether ${dog.he} will get arthritis later, or what ${dog.his} pups will have.`,
   caution:
-    'Pictures like these need sleep medicine, which carries a small risk. Tell the vet in charge about it before it is given again. Do not repeat pictures without a reason.',
+    'Pictures like these often need sleep medicine, which carries a small risk. Tell the vet in charge about it before it is given again. Do not repeat pictures without a reason.',
   check: (address: string) =>
     `**${address}** shows every fact printed here, and whether it still stands: valid, amended or withdrawn. If one fact differs there, this paper was changed. The code is signed and can be checked without the server.`,
 } as const;
