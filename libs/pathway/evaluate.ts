@@ -1,53 +1,46 @@
 import type { Action, ActionRow } from './actions.js';
-import { collect } from './collect.js';
-import { effective, isoInstant } from './effective.js';
-import type { Evaluation, Hold, Ignored, OrderStanding, Standing, StudyStanding, VisitStanding } from './evaluation.js';
+import { isoInstant } from './effective.js';
+import type { Evaluation, Hold, OrderStanding, Standing, StudyStanding, VisitStanding } from './evaluation.js';
 import type { Fact } from './facts.js';
-import { filmsOf } from './film.js';
 import type { HoldCode } from './hold-codes.js';
 import { orderActions } from './order-actions.js';
 import { orderHolds } from './order-holds.js';
-import { pictureOrder, type OrderPicture } from './order-picture.js';
+import type { OrderPicture } from './order-picture.js';
 import { stepOfOrder } from './order-step.js';
+import { type Picture, pictureOf } from './picture.js';
 import type { Rules } from './rules.js';
 import { studyActions } from './study-actions.js';
 import { studyHolds } from './study-holds.js';
-import { pictureStudy, type StudyPicture } from './study-picture.js';
+import type { StudyPicture } from './study-picture.js';
 import { visitActions } from './visit-actions.js';
 import { visitHolds } from './visit-holds.js';
-import { pictureVisit, type VisitPicture } from './visit-picture.js';
+import type { VisitPicture } from './visit-picture.js';
 
 /** Where an order, its visits and its studies stand, what holds them and what can be done next. */
 export function evaluate(facts: readonly Fact[], now: string, rules: Rules): Evaluation {
   const instant = isoInstant(now);
-  const known = effective(facts);
-  const collected = collect(known.facts);
-  const order = pictureOrder(collected, rules);
-  const films = filmsOf(collected);
-  const visits = [...collected.visits.values()].map((visit) => pictureVisit(visit, order, films, rules));
-  const studies = [...collected.studies.values()].map((study) => pictureStudy(study, order, visits, films, rules));
+  const picture = pictureOf(facts, rules);
+  const { order, visits, studies } = picture;
 
-  const held = studies.map((picture) => ({
-    picture, ...studyHolds(picture, { order, all: studies, rules, now: instant }),
+  const held = studies.map((study) => ({
+    picture: study, ...studyHolds(study, { order, all: studies, rules, now: instant }),
   }));
   const heldVisits = visits.map((visit) => ({
-    visit, holds: visitHolds(visit, order, held.filter(({ picture }) => visit.studies.includes(picture.id)), instant),
+    visit, holds: visitHolds(visit, order, held.filter((one) => visit.studies.includes(one.picture.id)), instant),
   }));
-  const ownHolds = collected.opened ? orderHolds(order, studies, visits) : [];
+  const ownHolds = picture.opened ? orderHolds(order, studies, visits) : [];
 
   const visitEntries = heldVisits.map(({ visit, holds }): [string, VisitStanding] =>
     [visit.id, standVisit(visit, order, studies, holds, ownHolds)]);
-  const studyEntries = held.map(({ picture, holds, chase }): [string, StudyStanding] => {
-    const around = heldVisits.filter(({ visit }) => weighsOn(visit, picture)).flatMap((one) => one.holds);
-    const offered = offers(studyActions, { study: picture, order, now: instant, holds: codes(holds) });
-    const standing = standStudy(picture, holds, weigh(offered, [...ownHolds, ...around, ...holds]));
-    return [picture.id, chase ? { ...standing, chase } : standing];
+  const studyEntries = held.map(({ picture: study, holds, chase }): [string, StudyStanding] => {
+    const around = heldVisits.filter(({ visit }) => weighsOn(visit, study)).flatMap((one) => one.holds);
+    const offered = offers(studyActions, { study, order, now: instant, holds: codes(holds) });
+    const standing = standStudy(study, holds, weigh(offered, [...ownHolds, ...around, ...holds]));
+    return [study.id, chase ? { ...standing, chase } : standing];
   });
   const everything = [...ownHolds, ...heldVisits.flatMap((one) => one.holds), ...held.flatMap((one) => one.holds)];
   return {
-    order: standOrder(order, studies, visits, ownHolds, everything, {
-      facts: known.facts, ignored: [...known.ignored, ...collected.ignored, ...order.ignored],
-    }),
+    order: standOrder(picture, ownHolds, everything),
     visits: Object.fromEntries(visitEntries),
     studies: Object.fromEntries(studyEntries),
   };
@@ -94,10 +87,7 @@ function standStudy(study: StudyPicture, holds: Hold[], weighed: ReturnType<type
   return { id, step, ...why(study.why), since, holds, ...weighed, protocol, version, centre, missing };
 }
 
-function standOrder(
-  order: OrderPicture, studies: StudyPicture[], visits: VisitPicture[], holds: Hold[], everything: Hold[],
-  known: { facts: Fact[]; ignored: Ignored[] },
-): OrderStanding {
+function standOrder({ order, studies, visits, facts, ignored }: Picture, holds: Hold[], everything: Hold[]): OrderStanding {
   const { step, since } = stepOfOrder(order, studies, visits);
   const offered = offers(orderActions, { order, step, studies, holds: codes(holds) });
   const { frozenAt } = order;
@@ -110,8 +100,8 @@ function standOrder(
     legalHold: order.legalHold,
     imagedNotSent: studies.filter(isImagedNotSent).map((study) => study.id).sort(),
     statistics: order.statistics,
-    ignored: known.ignored.sort((a, b) => (a.fact < b.fact ? -1 : 1)),
-    late: frozenAt === null ? [] : known.facts.filter((fact) => fact.at < frozenAt && frozenAt < fact.rec).map((fact) => fact.id),
+    ignored,
+    late: frozenAt === null ? [] : facts.filter((fact) => fact.at < frozenAt && frozenAt < fact.rec).map((fact) => fact.id),
   };
 }
 

@@ -7,6 +7,7 @@ import { identityOf } from './identity.js';
 import type { OrderPicture } from './order-picture.js';
 import type { StudyPicture } from './study-picture.js';
 import type { VisitPicture } from './visit-picture.js';
+import { readingDueAt } from './reading-due.js';
 import { localDay } from './zones.js';
 
 type Raise = ReturnType<typeof holdsOn>['raise'];
@@ -111,21 +112,13 @@ function studyHolds(visit: VisitPicture, listed: ListedStudy[], raise: Raise): v
   if (!listed.some(toImage)) raise('NOTHING_TO_IMAGE');
 }
 
-const READING_EVERY = 5 * 60_000;
-
-/** Readings are never more than five minutes apart until the recovery signs are signed. */
 function readingHold(visit: VisitPicture, now: string, raise: Raise): void {
-  const last = [visit.facts.last('readingTaken'), visit.facts.first('sedationStarted')]
-    .map((fact) => (fact ? Date.parse(fact.at) : Number.NaN))
-    .filter((time) => !Number.isNaN(time))
-    .sort((a, b) => b - a)[0];
+  const readings = [visit.facts.last('readingTaken'), visit.facts.first('sedationStarted')];
+  const last = readings.flatMap((fact) => (fact ? [fact.at] : [])).sort().at(-1);
   if (last === undefined) return;
-  const since = Date.parse(now) - last;
-  if (since < READING_EVERY) return;
-  raise('READING_DUE', {
-    by: new Date(last + READING_EVERY).toISOString(),
-    detail: { minutes: Math.floor(since / 60_000) },
-  });
+  const by = readingDueAt(last);
+  if (now < by) return;
+  raise('READING_DUE', { by, detail: { minutes: Math.floor((Date.parse(now) - Date.parse(last)) / 60_000) } });
 }
 
 function filmHolds(visit: VisitPicture, raise: Raise): void {
