@@ -31,7 +31,7 @@ describe('the shipped protocols', () => {
   });
 
   it('never print a word that judges the dog', () => {
-    const printed = JSON.stringify(allProtocols().map(({ sources, ...row }) => row));
+    const printed = JSON.stringify(allProtocols().map(({ sources: _sources, ...row }) => row));
     expect(printed).not.toMatch(/hip score|\btotal\b|\bpass(ed)?\b|\bfail|\bclear\b|normal range|preliminary/i);
   });
 
