@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { OwnerPage } from '#libs/contracts/screens/owner';
+import { Button } from '../../design/Button.js';
+import { Dialog } from '../../design/Dialog.js';
+import { ErrorBar } from '../../design/Notice.js';
+import { TextField } from '../../design/TextField.js';
+import { PurposeText } from './PurposeText.js';
+import { purposesOf, type AskedPurpose } from './consent-purposes.js';
+import { cannotBeUndone } from './undone.js';
+import { useTellWithdrawal } from './queries.js';
+
+/** What was agreed to, word for word, and the way to change it. */
+export function Decided({ page, onAgain }: { page: OwnerPage; onAgain: (key: string) => void }) {
+  const [taking, setTaking] = useState<AskedPurpose | null>(null);
+  const decided = purposesOf(page).filter((p) => p.answered);
+  if (decided.length === 0) return null;
+  return (
+    <section aria-labelledby="decided">
+      <h2 id="decided">What you decided</h2>
+      {decided.map((p) => (
+        <details key={p.key} className="decided">
+          <summary>
+            <b>{p.title}</b> <span className="quiet">you said {p.answered === 'yes' ? 'yes' : 'no'}</span>
+          </summary>
+          <PurposeText asked={p} />
+          {p.answered === 'yes' ? <Button onPress={() => setTaking(p)}>Take back my yes</Button> : <Button onPress={() => onAgain(p.key)}>Decide again</Button>}
+        </details>
+      ))}
+      {taking && <TakeBack asked={taking} onClose={() => setTaking(null)} />}
+    </section>
+  );
+}
+
+function TakeBack({ asked, onClose }: { asked: AskedPurpose; onClose: () => void }) {
+  const tell = useTellWithdrawal();
+  const [why, setWhy] = useState<string>();
+  const { purpose, subject } = asked;
+  return (
+    <Dialog title="Take back your yes" isOpen onClose={onClose}>
+      <div className="own-dialog">
+        <p>
+          <b>{asked.title}.</b> The practice sees it at once. You need not say why.
+        </p>
+        <p className="why">{cannotBeUndone[purpose]}</p>
+        <TextField label="Why, if you like to say" lines={2} value={why} onChange={setWhy} />
+        <ErrorBar error={tell.error} />
+        <Button kind="ink" onPress={() => tell.mutate({ purpose, ...(subject ? { subject } : {}), ...(why ? { why } : {}) }, { onSuccess: onClose })}>
+          Take it back
+        </Button>
+      </div>
+    </Dialog>
+  );
+}

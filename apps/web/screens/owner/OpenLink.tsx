@@ -1,0 +1,44 @@
+import { useMutation } from '@tanstack/react-query';
+import { useNavigate } from '@tanstack/react-router';
+import type { Me } from '#libs/contracts/session';
+import { post } from '../../api/client.js';
+import { useBecome } from '../../api/session.js';
+import { Button } from '../../design/Button.js';
+import { ErrorBar } from '../../design/Notice.js';
+import { House } from './House.js';
+import './owner.css';
+
+const words = {
+  owner: { title: 'Your dog’s page', says: 'Here you see how far your dog’s examination is, answer questions and give or take back your yes.', button: 'Open my dog’s page', to: '/owner' },
+  reader: { title: 'Pictures to read', says: 'Here you look at the pictures of one package and enter your reading. You read blind: no owner, no practice.', button: 'Open the package', to: '/reader' },
+} as const;
+
+/** A link is opened by a press, so that a mail program that looks at every link opens nothing. */
+export function OpenLink({ token, of }: { token: string; of: keyof typeof words }) {
+  const become = useBecome();
+  const navigate = useNavigate();
+  const open = useMutation({
+    mutationFn: () => post<Me>('/links/open', { token }),
+    onSuccess: (me) => {
+      become(me);
+      void navigate({ to: words[of].to, replace: true });
+    },
+  });
+  const { title, says, button } = words[of];
+  return (
+    <div className="own">
+      <header>
+        <House name="Cotyla" />
+      </header>
+      <main id="main">
+        <h1>{title}</h1>
+        <p className="lead">{says}</p>
+        <ErrorBar error={open.error} />
+        <Button kind="ink" onPress={() => open.mutate()}>
+          {button}
+        </Button>
+        <p className="quiet after-button">The link is yours alone. Please do not pass it on; whoever has it can answer in your name.</p>
+      </main>
+    </div>
+  );
+}

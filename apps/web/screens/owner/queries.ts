@@ -1,0 +1,19 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { z } from 'zod';
+import type { OwnerPage, ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw } from '#libs/contracts/screens/owner';
+import { get, post } from '../../api/client.js';
+
+const key = ['owner'];
+
+export const useOwnerPage = () => useQuery({ queryKey: key, queryFn: () => get<OwnerPage>('/owner'), refetchInterval: 30_000 });
+
+/** Every answer comes back as the whole page, so what the owner sees is what is stored. */
+function useTell<Body>(what: string) {
+  const queries = useQueryClient();
+  return useMutation({ mutationFn: (body: Body) => post<OwnerPage>(`/owner/${what}`, body), onSuccess: (page) => queries.setQueryData(key, page) });
+}
+
+export const useTellAnswers = () => useTell<z.input<typeof ownerAnswers>>('answers');
+export const useTellEstimate = () => useTell<z.input<typeof ownerEstimate>>('estimate');
+export const useTellConsents = () => useTell<z.input<typeof ownerConsents>>('consents');
+export const useTellWithdrawal = () => useTell<z.input<typeof ownerWithdraw>>('withdraw');

@@ -1,0 +1,89 @@
+import { useNavigate, useParams } from '@tanstack/react-router';
+import type { PackageScreen as Screen } from '#libs/contracts/screens/reader';
+import { Button } from '../../design/Button.js';
+import { Loading } from '../../design/Empty.js';
+import { ErrorBar, Notice } from '../../design/Notice.js';
+import { capital, fullDay } from '../../design/format.js';
+import { useMe } from '../../shell/me.js';
+import { Bench } from './Bench.js';
+import { PackageLinks } from './PackageLinks.js';
+import { ReadingForm } from './ReadingForm.js';
+import { SignedReading } from './SignedReading.js';
+import { dueWords, isOpen } from './due.js';
+import { useAcknowledge, usePackage, usePackages } from './queries.js';
+import './reader.css';
+
+export function PackageScreen() {
+  const { package: id } = useParams({ from: '/inside/reader/$package' });
+  const { data: screen, error } = usePackage(id);
+  const others = usePackages(1).data?.rows.filter(isOpen) ?? [];
+  const { zone } = useMe();
+  const navigate = useNavigate();
+  if (!screen) return error ? <ErrorBar error={error} /> : <Loading what="the package" />;
+
+  const next = others.find((row) => row.package !== id);
+  const goOn = () => void (next ? navigate({ to: '/reader/$package', params: { package: next.package } }) : navigate({ to: '/reader', search: {} }));
+  return (
+    <div className="package" key={id}>
+      <nav className="beside-list" aria-label="Packages to read">
+        <h2>
+          To read <span className="quiet">{others.length}</span>
+        </h2>
+        <PackageLinks rows={others} slim />
+      </nav>
+      <Bench screen={screen} />
+      <section className="desk" aria-labelledby="package-title">
+        <Head screen={screen} />
+        {screen.state === 'new' && <Acknowledge id={id} />}
+        <h2 className="rule-h">{screen.study}</h2>
+        {screen.reading ? <SignedReading reading={screen.reading} zone={zone} /> : screen.state === 'rejected' ? <Notice>You sent this package back. When new films come, they come as a package of their own.</Notice> : <ReadingForm screen={screen} onSigned={goOn} />}
+      </section>
+    </div>
+  );
+}
+
+function Head({ screen }: { screen: Screen }) {
+  return (
+    <>
+      <h1 id="package-title" className="num">
+        {screen.number}
+      </h1>
+      <p className="blind small">
+        {screen.breed}, {screen.sex}
+        {screen.neutered && ', neutered'}, {screen.ageAtImaging} on the day. Pictures of {fullDay(screen.imagedOn)}. Dog’s number <span className="val">{screen.dogNumber}</span>. <b>{capital(dueWords(screen, 'long'))}.</b>
+        <br />
+        <span className="quiet">You read blind: no owner, no practice, no estimate from the room, no earlier reading.</span>
+      </p>
+      {screen.remarks.map((remark) => (
+        <p key={remark} className="why small">
+          {remark}
+        </p>
+      ))}
+      <p className="small">
+        <a href={`/api/reader/packages/${screen.package}/zip`} download={screen.zipName}>
+          Fetch all films, {screen.zipName}
+        </a>
+        . The page shows copies to look at; measure on the films themselves.
+      </p>
+      <details className="small">
+        <summary>How to check that the package is whole</summary>
+        <p className="hash">The list of films in it has the SHA-256 sum {screen.manifest}</p>
+      </details>
+    </>
+  );
+}
+
+function Acknowledge({ id }: { id: string }) {
+  const acknowledge = useAcknowledge(id);
+  return (
+    <div className="form acknowledge">
+      <p>
+        <b className="asked">Say that it has come.</b> The days you have for reading count from then.
+      </p>
+      <ErrorBar error={acknowledge.error} />
+      <Button kind="elder" onPress={() => acknowledge.mutate({})}>
+        The package has come
+      </Button>
+    </div>
+  );
+}

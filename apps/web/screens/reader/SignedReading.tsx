@@ -1,0 +1,21 @@
+import type { PackageScreen } from '#libs/contracts/screens/reader';
+import { momentAt } from '../../design/format.js';
+
+export function SignedReading({ reading, zone }: { reading: NonNullable<PackageScreen['reading']>; zone: string }) {
+  return (
+    <div className="form">
+      <dl className="facts wide">
+        {reading.joints.map((j) => (
+          <div key={j.name}>
+            <dt>{j.name}</dt>
+            <dd>{j.words}</dd>
+          </div>
+        ))}
+      </dl>
+      {reading.comment && <p>{reading.comment}</p>}
+      <p className="quiet small">
+        Signed by {reading.signedBy}, {momentAt(reading.at, zone)}. Number {reading.ref}. A signed reading is not changed; if it is wrong, write to the scheme, and an amendment takes its place.
+      </p>
+    </div>
+  );
+}
