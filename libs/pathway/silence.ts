@@ -79,7 +79,9 @@ export function maySend(message: Message, facts: readonly Fact[], now: string, r
   return silence ? { send: false, reason: silence.reason, then: silence.then } : { send: true };
 }
 
-const addressee = ({ picture, message }: Situation) => picture.order.addressees.find((one) => one.person === message.to);
+function addressee({ picture, message }: Situation) {
+  return picture.order.addressees.find((one) => one.person === message.to);
+}
 
 function isVisitOver({ picture, message }: Situation): boolean {
   const visit = picture.visits.find((one) => one.id === message.visit);
@@ -107,7 +109,9 @@ function isNight({ picture, now }: Situation): boolean {
   return quiet.from > quiet.to ? hour >= quiet.from || hour < quiet.to : hour >= quiet.from && hour < quiet.to;
 }
 
-const chase = ({ evaluation, message }: Situation) => evaluation.studies[message.study ?? '']?.chase;
+function chase({ evaluation, message }: Situation) {
+  return evaluation.studies[message.study ?? '']?.chase;
+}
 
 function centreToday({ study, now }: Situation): string {
   return localDay(now, study?.centreRules?.calendar.zone ?? 'UTC');
@@ -119,5 +123,6 @@ function isCentreClosed(situation: Situation): boolean {
   return !isWorkingDay(centreToday(situation), study.centreRules.calendar, closuresOf(picture.order, study.centre));
 }
 
-const isChasedToday = (situation: Situation): boolean =>
-  situation.study?.facts.all('chaseSent').some((fact) => fact.day === centreToday(situation)) ?? false;
+function isChasedToday(situation: Situation): boolean {
+  return situation.study?.facts.all('chaseSent').some((fact) => fact.day === centreToday(situation)) ?? false;
+}

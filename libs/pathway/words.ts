@@ -1,0 +1,121 @@
+import type { Action } from './actions.js';
+import type { Hold, HoldDetail } from './evaluation.js';
+import type { Role } from './facts.js';
+import { holdPhrases } from './hold-words-table.js';
+import type { OrderStep, StudyStep, VisitStep } from './steps.js';
+import { localDay } from './zones.js';
+
+export interface HoldWords {
+  /** `title` is set in bold; `rest` says who, how and by when. */
+  desk: { title: string; rest: string };
+  /** One sentence for the owner's page, or null where it is not theirs to see. */
+  owner: string | null;
+}
+
+export interface Naming {
+  /** Names for ids (people, studies, views, centres, practices) and for roles: `{ vet: 'Ruan Tiedt' }`. */
+  names?: Record<string, string>;
+  /** Where instants are read as local time. */
+  zone?: string;
+}
+
+const roleWords: Record<Role, string> = {
+  desk: 'the desk', vet: 'the vet', nurse: 'a nurse', radiographer: 'the radiographer', manager: 'the practice manager',
+  owner: 'the owner', agent: 'the owner’s agent', reader: 'the reading centre', queue: 'the program',
+};
+
+const questionWords: Record<string, string> = {
+  season: 'in season', pregnant: 'pregnant', nursing: 'nursing', ill: 'ill', medicine: 'on medicine', operated: 'operated before',
+};
+
+const otherWords: Record<string, string> = {
+  OPERATOR: 'operator', EQUIPMENT: 'equipment', VIEWS_NOT_HERE: 'views not taken here', REPEAT_TOO_SOON: 'too soon after the last',
+  IDENTITY: 'identity', RANGE: 'value out of range', SIDES: 'sides may be swapped', DATE: 'date',
+  unpaid: 'Not paid', bounced: 'The mail came back', closed: 'The centre is closed', lost: 'The films are lost',
+  noAnswer: 'No answer', failed: 'sending did not work', unknown: 'outcome not known', notArrived: 'found not to have arrived',
+};
+
+export function holdWords(hold: Hold, naming: Naming = {}): HoldWords {
+  const phrases = holdPhrases[hold.code];
+  const told = phrases.how + phrases.title;
+  const by = hold.by !== undefined && !told.includes('{by}') ? ` ${deadline(hold.by, naming)}` : '';
+  const until = hold.until !== undefined && hold.until !== hold.by && !/\{(until|earliestDate)\}/.test(told)
+    ? ` Until ${onDay(hold.until, naming)}.` : '';
+  return {
+    desk: { title: phrases.title, rest: fill(phrases.how, hold, naming) + by + until },
+    owner: phrases.owner === null ? null : fill(phrases.owner, hold, naming),
+  };
+}
+
+function deadline(by: string, naming: Naming): string {
+  return by.includes('T') ? `Due ${clock(by, naming)}.` : `By ${onDay(by, naming)}.`;
+}
+
+function fill(text: string, hold: Hold, naming: Naming): string {
+  return text.replace(/\{(\w+)\}/g, (_, word: string) => {
+    const role = word.toLowerCase();
+    if (role in roleWords) {
+      const person = naming.names?.[role] ?? roleWords[role as Role];
+      return word === role ? person : person.charAt(0).toUpperCase() + person.slice(1);
+    }
+    if (word === 'until') return hold.until === undefined ? 'then' : onDay(hold.until, naming);
+    return detailWords(word, hold.detail ?? {}, naming);
+  });
+}
+
+function detailWords(word: string, detail: HoldDetail, naming: Naming): string {
+  const value = detail[word as keyof HoldDetail];
+  if (word === 'daysShort') return value === 1 ? 'one day' : `${value} days`;
+  if (word === 'earliestDate' && typeof value === 'string') return onDay(value, naming);
+  if (value === undefined) return word === 'to' ? 'the other practice' : 'not known';
+  const values = Array.isArray(value) ? value : [value];
+  return values.map((one) => naming.names?.[one] ?? questionWords[one] ?? otherWords[one] ?? String(one)).join(', ');
+}
+
+const dayForm = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+
+/** A day as people write it: Friday 27 November. */
+export function dayWords(day: string): string {
+  const time = Date.parse(`${day}T00:00:00Z`);
+  return Number.isNaN(time) ? day : dayForm.format(time).replace(',', '');
+}
+
+const onDay = (when: string, { zone = 'UTC' }: Naming): string => dayWords(when.includes('T') ? localDay(when, zone) : when);
+
+const clock = (instant: string, { zone = 'UTC' }: Naming): string =>
+  new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: zone }).format(Date.parse(instant));
+
+export const stepLabels: Record<OrderStep | VisitStep | StudyStep, string> = {
+  wanted: 'To be booked', booked: 'Booked', admitted: 'Here', sedated: 'Asleep', imaged: 'Waking', recovered: 'Recovered',
+  home: 'Gone home', cancelled: 'Cancelled', missed: 'Did not come', turnedAway: 'Turned away', died: 'Died',
+  rejected: 'Sent back', asked: 'Asked for', imaging: 'Being imaged', ready: 'Films to send', sealed: 'Sealed', sent: 'Sent',
+  withCentre: 'With the centre', appealed: 'Second reading', answered: 'Result to check', accepted: 'Accepted',
+  released: 'Letter sent', reported: 'Reported', ended: 'Ended', atVisit: 'At a visit', closed: 'Closed', empty: 'Nothing chosen yet',
+  none: 'Not opened',
+};
+
+/** Short words for buttons. */
+export const actionLabels: Record<Action, string> = {
+  openOrder: 'Open order', addStudy: 'Add a study', namePayer: 'Name who pays', confirmAddressees: 'Confirm addressees',
+  openVisit: 'Plan a visit', cancelOrder: 'Cancel order', offerReferral: 'Refer', acceptReferral: 'Accept referral',
+  closeReferral: 'Take back or decline', recordTransfer: 'Dog sold', agreeTransfer: 'Agree to sharing', handOver: 'Hand over',
+  recordDeath: 'Dog died', recordHarm: 'Record harm', nameCaseOwner: 'Name who speaks', liftSilence: 'Lift silence',
+  liftLegalHold: 'Lift legal hold', erasePerson: 'Erase a person', answerStatistics: 'Answer on statistics',
+  book: 'Book', cancelVisit: 'Cancel visit', admit: 'Admit', recordMissed: 'Did not come', acceptEstimate: 'Accept estimate',
+  giveAnswers: 'Answer questions', judgeAnswers: 'Judge answers', checkFitness: 'Check again', leaveStudyOut: 'Leave a study out',
+  consentSedation: 'Consent to sedation', turnAway: 'Turn away', scanDog: 'Scan', settleIdentity: 'Settle identity',
+  examine: 'Examine', startSedation: 'Start sedation', signPlan: 'Sign plan', topUp: 'Give more sedation', endImaging: 'End imaging',
+  stopImaging: 'Stop imaging', recordReading: 'Take reading', recordDrug: 'Record drug', recordEvent: 'Record event',
+  signRecovery: 'Sign recovery', giveSheet: 'Give going-home sheet', sendHome: 'Send home', assignFilm: 'Assign film',
+  disownFilm: 'Not this dog’s film', logRoom: 'Who was in the room',
+  consentStudy: 'Consent to study', consentSendAll: 'Agree to sending all', withdrawStudy: 'Withdraw consent',
+  seeProtocolChange: 'Read what changed', endStudy: 'End study', decideAfterDeath: 'Decide after death', takeView: 'Take view',
+  judgeView: 'Accept or retake', settleViews: 'Go on with these', seal: 'Seal package', send: 'Send', sealSupplement: 'Seal supplement',
+  resolveSend: 'Did it arrive?', acknowledge: 'Acknowledge', rejectFilms: 'Send films back', enterResult: 'Enter result',
+  recordCause: 'Say why no answer', clearCause: 'Cleared', takeChase: 'Take over asking', changeCentre: 'Change centre',
+  keyResult: 'Key result', explainResult: 'Explain', refuseResult: 'Refuse result', settleConflict: 'Settle conflict',
+  acceptResult: 'Accept result', setPhoneFirst: 'Phone first', releaseLetter: 'Release letter', recordCall: 'Owner was called',
+  withdrawResult: 'Withdraw result', recordOutcome: 'Record delivery', resolveLetter: 'Did the letter arrive?',
+  releaseAgain: 'Send letter again', askAppeal: 'Ask for second reading', closeAppeal: 'Close appeal',
+  releaseCorrection: 'Send correction', tellCentre: 'Centre was told',
+};
