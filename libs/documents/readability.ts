@@ -13,7 +13,7 @@ export function readingAge(grade: number): number {
 
 /** Words that the rule below miscounts; counted by hand. */
 const EXCEPTIONS: Record<string, number> = {
-  area: 3, arthritis: 3, anaesthesia: 5, being: 2, certificate: 4, created: 3, does: 1, doing: 2, giving: 2, going: 2,
+  area: 3, arthritis: 3, anaesthesia: 5, being: 2, centre: 2, certificate: 4, created: 3, criteria: 4, does: 1, doing: 2, giving: 2, going: 2,
   idea: 3, diet: 2, maybe: 2, quiet: 2, radiograph: 4, radius: 3, science: 2, someone: 2, something: 2, sometimes: 2,
   somewhere: 2, trial: 2, video: 3, whatever: 3, every: 2, everything: 3, breathes: 1, clothes: 1, lion: 2,
 };

@@ -64,18 +64,22 @@ function widthOf(doc: Pen, runs: Run[], size: number): number {
   return runs.reduce((sum, { text, font }) => sum + doc.font(font).fontSize(size).widthOfString(text, shaping(font)), 0);
 }
 
-/** A single word longer than the line is cut, so that no name runs off the paper. */
+/** A single word longer than the line is cut, after a hyphen where it has one, so that no name runs off the paper. */
 function cutToFit(doc: Pen, word: Run[], width: number, size: number): Run[][] {
-  if (widthOf(doc, word, size) <= width) return [word];
-  const pieces: Run[][] = [[]];
-  for (const run of word) {
-    for (const sign of run.text) {
-      const longer = join([[...(pieces.at(-1) ?? []), { text: sign, font: run.font }]]);
-      if (widthOf(doc, longer, size) > width) pieces.push([{ text: sign, font: run.font }]);
-      else pieces[pieces.length - 1] = longer;
-    }
+  const fits = (signs: Run[]) => widthOf(doc, join([signs]), size) <= width;
+  if (fits(word)) return [word];
+  const signs = word.flatMap(({ text, font }) => [...text].map((sign): Run => ({ text: sign, font })));
+  const pieces: Run[][] = [];
+  let from = 0;
+  for (let to = 1; to < signs.length; to++) {
+    if (fits(signs.slice(from, to + 1))) continue;
+    const hyphen = signs.slice(from, to).findLastIndex(({ text }) => text === '-');
+    const cut = hyphen >= 0 ? from + hyphen + 1 : to;
+    pieces.push(join([signs.slice(from, cut)]));
+    from = cut;
+    to = cut;
   }
-  return pieces.filter((piece) => piece.length > 0);
+  return [...pieces, join([signs.slice(from)])];
 }
 
 export function breakLines(doc: Pen, text: RichText, width: number, style: TextStyle): Line[] {
