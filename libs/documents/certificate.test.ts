@@ -2,7 +2,7 @@ import { generateKeyPairSync } from 'node:crypto';
 import { certificateFacts } from './certificate-facts.js';
 import { renderCertificate } from './certificate.js';
 import { codeText, signFacts } from './check-code.js';
-import { readPdf } from './read-pdf.js';
+import { readPdf } from '#test/support/read-pdf';
 import { certificate, statement } from './samples.js';
 import type { CertificateSnapshot } from './snapshots.js';
 

@@ -35,8 +35,8 @@ export async function renderDaySheet(snapshot: DaySheetSnapshot): Promise<Buffer
 
 /** Shares of the room beside the knots, in the order a nurse reads a row. */
 const SHARES: [name: string, share: number][] = [
-  ['Time', 13], ['Dog', 34], ['Transponder', 19], ['Owner, phone', 32], ['Studies', 20], ['Room, operator, vet, nurse', 27],
-  ['', 0], ['Waits for', 36], ['Weight, kg', 16],
+  ['Time', 13], ['Dog', 33], ['Transponder', 20], ['Owner, phone', 31], ['Studies', 19], ['Room, operator, vet, nurse', 30],
+  ['', 0], ['Waits for', 35], ['Weight, kg', 17],
 ];
 
 class DaySheetPrint {
@@ -76,7 +76,7 @@ class DaySheetPrint {
     const y = this.y + mm(1);
     const row = table ? sheet.group(table, 'TR') : null;
     for (const column of this.columns) {
-      const draw = () => (column.name === '' ? this.stepNames(column, y) : sheet.write(column.name, { x: column.x, y, width: column.width + GAP }, HEAD));
+      const draw = () => (column.name === '' ? this.stepNames(column, y) : sheet.write(column.name, { x: column.x, y, width: column.width - mm(1) }, HEAD));
       if (row) sheet.tagged(row, 'TH', draw, { scope: 'Column' });
       else sheet.artifact(draw);
     }

@@ -1,6 +1,6 @@
 import { letterParts } from './letter-parts.js';
 import { renderLetter } from './letter.js';
-import { readPdf } from './read-pdf.js';
+import { readPdf } from '#test/support/read-pdf';
 import { amendedLetter, correctionLetter, longLetter, rejectedLetter, resultLetter } from './samples.js';
 import type { LetterSnapshot } from './snapshots.js';
 

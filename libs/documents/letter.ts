@@ -22,6 +22,7 @@ const SUBHEADING: TextStyle = { ...BODY, bold: true };
 const BETWEEN_BLOCKS = mm(1.4);
 const BETWEEN_PARTS = mm(4.2);
 const CELL = mm(1);
+const SIGNATURE_HEIGHT = mm(22) + BETWEEN_PARTS;
 
 export async function renderLetter(letter: LetterSnapshot): Promise<Buffer> {
   requireTemplate('letter', letter, LETTER_TEMPLATE_VERSION);
@@ -63,7 +64,9 @@ class LetterPrint {
     this.y += mm(7);
     this.y += sheet.tagged(sheet.root, 'H1', () => sheet.write(title, this.box(this.y), { size: 17, leading: 1.25, color: INK, bold: true }));
     this.y += mm(4);
-    for (const part of letterParts(letter)) this.printPart(part);
+    const parts = letterParts(letter);
+    // A signature never stands alone on a page: the last topic goes with it.
+    parts.forEach((part, index) => this.printPart(part, index === parts.length - 1 ? SIGNATURE_HEIGHT : 0));
     this.printSignature(letter);
   }
 
@@ -77,13 +80,13 @@ class LetterPrint {
     this.y = TOP;
   }
 
-  private printPart({ heading, blocks }: LetterPart): void {
+  private printPart({ heading, blocks }: LetterPart, heightAfter: number): void {
     if (blocks.length === 0) return;
     const section = this.sheet.group(this.sheet.root, 'Sect');
     const topicHeight = this.sheet.measure(heading, TOPIC_WIDTH, TOPIC);
     // A topic never stands alone at the foot of a page, nor does a subheading.
     const opening = blocks.slice(0, blocks[1]?.kind === 'subheading' ? 4 : 1).reduce((sum, block) => sum + this.heightOf(block) + BETWEEN_BLOCKS, 0);
-    this.room(Math.max(topicHeight, opening));
+    this.room(Math.max(topicHeight, opening) + heightAfter);
     const startedAt = this.y;
     this.sheet.tagged(section, 'H2', () => this.sheet.write(heading, { x: LEFT, y: this.y + 0.8, width: TOPIC_WIDTH }, TOPIC));
     blocks.forEach((block, index) => {
@@ -154,7 +157,7 @@ class LetterPrint {
   }
 
   private printSignature({ contact, issuedAt }: LetterSnapshot): void {
-    this.room(mm(22));
+    this.room(SIGNATURE_HEIGHT - BETWEEN_PARTS);
     this.y += mm(12);
     this.sheet.rule(TEXT_AT, this.y, mm(70), 0.5, QUIET);
     const words = `${contact.name}, ${contact.role}, ${dayWords(issuedAt)}`;

@@ -8,7 +8,7 @@ import { renderConsentCopy } from './consent-copy.js';
 import { renderDaySheet } from './day-sheet.js';
 import { renderGoingHome } from './going-home.js';
 import { renderLetter } from './letter.js';
-import { readPdf } from './read-pdf.js';
+import { readPdf } from '#test/support/read-pdf';
 import {
   amendedLetter, certificate, consentCopy, correctionLetter, daySheet, goingHome, longLetter, rejectedLetter, resultLetter, statement,
 } from './samples.js';
