@@ -1,4 +1,5 @@
 import type { ActionRow } from './actions.js';
+import { lack, lastWord } from './consent.js';
 import type { OrderPicture } from './order-picture.js';
 import type { VisitStep } from './steps.js';
 import type { VisitPicture } from './visit-picture.js';
@@ -30,6 +31,11 @@ export const visitActions = {
     roles: ['vet', 'desk'], writes: 'studyLeftOut', offered: (now) => beforeSedation(now) && now.openStudies > 1,
   },
   consentSedation: { roles: ['owner', 'agent'], writes: 'consentGiven', offered: beforeSedation },
+  withdrawSedation: {
+    roles: ['owner', 'agent', 'desk', 'vet'], writes: 'consentWithdrawn',
+    offered: (now) => at('wanted', 'booked', 'admitted', 'sedated')(now)
+      && lack(lastWord('sedation', now.visit.facts), undefined) === null,
+  },
   turnAway: { roles: ['vet', 'nurse'], writes: 'turnedAway', offered: at('booked', 'admitted') },
   scanDog: { roles: ['nurse', 'radiographer', 'vet'], writes: 'identityScanned', offered: at('booked', 'admitted', 'sedated') },
   settleIdentity: {

@@ -5,6 +5,7 @@ import { evaluate } from './evaluate.js';
 import type { Fact } from './facts.js';
 import type { Rules } from './rules.js';
 import { readingDueAt } from './reading-due.js';
+import { isOpenVisit } from './steps.js';
 import { localDay, startOfDay } from './zones.js';
 
 /**
@@ -15,7 +16,7 @@ export function wakeAt(facts: readonly Fact[], now: string, rules: Rules): strin
   const instant = isoInstant(now);
   const found = evaluate(facts, instant, rules);
   const zones = zonesOf(found, facts, rules);
-  const days = [...facts.flatMap(daysIn), ...daysAhead(found, rules), ...appealEnds(found, facts, rules)];
+  const days = [...facts.filter((fact) => !isOver(found, fact)).flatMap(daysIn), ...daysAhead(found, rules), ...appealEnds(found, facts, rules)];
   const moments = [
     ...zones.flatMap((zone) => nextStart(days, zone, instant) ?? []),
     ...zones.flatMap((zone) => (isChased(found, zone, instant, rules) ? startOfDay(addDays(localDay(instant, zone), 1), zone) ?? [] : [])),
@@ -31,6 +32,12 @@ function zonesOf(found: Evaluation, facts: readonly Fact[], rules: Rules): strin
   const zones = [...[...practices].map((id) => rules.practices[id]?.zone), ...centres, 'UTC'];
   return [...new Set(zones.filter((zone) => zone !== undefined))];
 }
+
+/** Time changes nothing more in a visit that has ended. */
+const isOver = (found: Evaluation, fact: Fact): boolean => {
+  const visit = 'visit' in fact && fact.visit !== undefined ? found.visits[fact.visit] : undefined;
+  return visit !== undefined && !isOpenVisit(visit.step);
+};
 
 /** Days on which something stated turns from to come to past. */
 function daysIn(fact: Fact): string[] {

@@ -11,19 +11,20 @@ const hold = (code: HoldCode, more: Partial<Hold> = {}): Hold => ({
 describe('a hold in words', () => {
   it('says what is missing, who supplies it and by when', () => {
     expect(holdWords(hold('CONSENT_SEDATION_MISSING', { by: '2026-11-27' }), { names: { owner: 'Hanne Birk' } })).toEqual({
-      desk: { title: 'Consent to sedation missing', rest: 'Hanne Birk signs by link, or here. By Friday 27 November.' },
+      title: 'Consent to sedation missing',
+      rest: 'Hanne Birk signs by link, or here. By Friday 27 November.',
       owner: 'Please read and sign for the sedation.',
     });
   });
 
   it('gives the day from which a young dog is old enough', () => {
     const young = hold('TOO_YOUNG', { until: '2026-11-26', detail: { earliestDate: '2026-11-26', daysShort: 1 } });
-    expect(holdWords(young).desk.rest).toBe('Old enough from Thursday 26 November, one day later; the desk moves the visit.');
+    expect(holdWords(young).rest).toBe('Old enough from Thursday 26 November, one day later; the desk moves the visit.');
   });
 
   it('writes minutes as local time', () => {
     const due = hold('READING_DUE', { by: '2026-11-25T09:28:00.000Z', detail: { minutes: 6 } });
-    expect(holdWords(due, { zone: 'Europe/Vienna' }).desk.rest).toBe('Last reading 6 min ago; a nurse takes one. Due 10:28.');
+    expect(holdWords(due, { zone: 'Europe/Vienna' }).rest).toBe('Last reading 6 min ago; a nurse takes one. Due 10:28.');
   });
 
   it.each(Object.keys(holdPhrases) as HoldCode[])('has a short title without blame for %s', (code) => {
@@ -34,6 +35,6 @@ describe('a hold in words', () => {
 
   it.each(Object.keys(holdPhrases) as HoldCode[])('leaves no braces and no code for %s', (code) => {
     const words = holdWords(hold(code));
-    expect(`${words.desk.title} ${words.desk.rest} ${words.owner ?? ''}`).not.toMatch(/[{}]|undefined|[A-Z]_[A-Z]/);
+    expect(`${words.title} ${words.rest} ${words.owner ?? ''}`).not.toMatch(/[{}]|undefined|[A-Z]_[A-Z]/);
   });
 });

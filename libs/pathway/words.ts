@@ -6,8 +6,10 @@ import type { OrderStep, StudyStep, VisitStep } from './steps.js';
 import { localDay } from './zones.js';
 
 export interface HoldWords {
-  /** `title` is set in bold; `rest` says who, how and by when. */
-  desk: { title: string; rest: string };
+  /** What is missing, to be set in bold with a full stop after it. */
+  title: string;
+  /** Who can supply it, how, and by when. */
+  rest: string;
   /** One sentence for the owner's page, or null where it is not theirs to see. */
   owner: string | null;
 }
@@ -42,7 +44,8 @@ export function holdWords(hold: Hold, naming: Naming = {}): HoldWords {
   const until = hold.until !== undefined && hold.until !== hold.by && !/\{(until|earliestDate)\}/.test(told)
     ? ` Until ${onDay(hold.until, naming)}.` : '';
   return {
-    desk: { title: phrases.title, rest: fill(phrases.how, hold, naming) + by + until },
+    title: phrases.title,
+    rest: fill(phrases.how, hold, naming) + by + until,
     owner: phrases.owner === null ? null : fill(phrases.owner, hold, naming),
   };
 }
@@ -65,9 +68,9 @@ function fill(text: string, hold: Hold, naming: Naming): string {
 
 function detailWords(word: string, detail: HoldDetail, naming: Naming): string {
   const value = detail[word as keyof HoldDetail];
+  if (value === undefined) return word === 'to' ? 'the other practice' : 'not known';
   if (word === 'daysShort') return value === 1 ? 'one day' : `${value} days`;
   if (word === 'earliestDate' && typeof value === 'string') return onDay(value, naming);
-  if (value === undefined) return word === 'to' ? 'the other practice' : 'not known';
   const values = Array.isArray(value) ? value : [value];
   return values.map((one) => naming.names?.[one] ?? questionWords[one] ?? otherWords[one] ?? String(one)).join(', ');
 }
@@ -103,7 +106,7 @@ export const actionLabels: Record<Action, string> = {
   liftLegalHold: 'Lift legal hold', erasePerson: 'Erase a person', answerStatistics: 'Answer on statistics',
   book: 'Book', cancelVisit: 'Cancel visit', admit: 'Admit', recordMissed: 'Did not come', acceptEstimate: 'Accept estimate',
   giveAnswers: 'Answer questions', judgeAnswers: 'Judge answers', checkFitness: 'Check again', leaveStudyOut: 'Leave a study out',
-  consentSedation: 'Consent to sedation', turnAway: 'Turn away', scanDog: 'Scan', settleIdentity: 'Settle identity',
+  consentSedation: 'Consent to sedation', withdrawSedation: 'Withdraw consent', turnAway: 'Turn away', scanDog: 'Scan', settleIdentity: 'Settle identity',
   examine: 'Examine', startSedation: 'Start sedation', signPlan: 'Sign plan', topUp: 'Give more sedation', endImaging: 'End imaging',
   stopImaging: 'Stop imaging', recordReading: 'Take reading', recordDrug: 'Record drug', recordEvent: 'Record event',
   signRecovery: 'Sign recovery', giveSheet: 'Give going-home sheet', sendHome: 'Send home', assignFilm: 'Assign film',

@@ -1,0 +1,81 @@
+import type { Evaluation, Hold, StudyStanding, VisitStanding } from './evaluation.js';
+import type { Fact } from './facts.js';
+import { type Picture, pictureOf } from './picture.js';
+import type { Rules } from './rules.js';
+import { studyKnots } from './thread-study.js';
+import { sentenceOf } from './thread-sentence.js';
+import { visitKnots } from './thread-visit.js';
+
+export type KnotState = 'done' | 'here' | 'toCome' | 'sentBack' | 'ended' | 'held';
+export interface Knot<Name extends string = string> { name: Name; state: KnotState; at?: string; note?: string }
+
+export interface ThreadLine<Name extends string = string> {
+  id: string;
+  knots: Knot<Name>[];
+  /** The first hold for which a person is waited for; it stands beside the knot that is `held`. */
+  hold: Hold | null;
+  over: boolean;
+  /** Exposures made again. */
+  retakes: number;
+  /** The whole line for a screen reader. */
+  sentence: string;
+}
+
+export interface VisitLine extends ThreadLine<VisitKnot> { day?: string }
+export interface StudyLine extends ThreadLine<StudyKnot> {
+  /** The visit at whose pictures its road begins. */
+  fromVisit: string | null;
+  /** It has a film and has never been sent. */
+  imagedNotSent: boolean;
+}
+
+export interface Thread { visits: VisitLine[]; studies: StudyLine[]; over: boolean; sentence: string }
+
+export const visitKnotNames = ['booked', 'consent', 'admitted', 'sedated', 'imaged', 'recovered', 'goneHome'] as const;
+export const studyKnotNames = ['checked', 'sent', 'received', 'read', 'accepted', 'reported'] as const;
+export type VisitKnot = (typeof visitKnotNames)[number];
+export type StudyKnot = (typeof studyKnotNames)[number];
+
+/** An order drawn as one line a visit, with a road a study that leaves it where the pictures were taken. */
+export function thread(facts: readonly Fact[], evaluation: Evaluation, rules: Rules): Thread {
+  const picture = pictureOf(facts, rules);
+  const visits = picture.visits.flatMap((visit) => {
+    const standing = evaluation.visits[visit.id];
+    return standing ? [visitLine(picture, standing)] : [];
+  });
+  const studies = picture.studies.flatMap((study) => {
+    const standing = evaluation.studies[study.id];
+    return standing ? [studyLine(picture, standing, evaluation)] : [];
+  });
+  const lines = [...visits, ...studies];
+  return {
+    visits, studies,
+    over: lines.length > 0 && lines.every((line) => line.over),
+    sentence: lines.map((line) => line.sentence).join(' '),
+  };
+}
+
+function visitLine(picture: Picture, standing: VisitStanding): VisitLine {
+  const visit = picture.visits.find((one) => one.id === standing.id);
+  if (!visit) throw new RangeError(`The thread knows no visit ${standing.id}.`);
+  const retaken = new Set(picture.studies.flatMap((study) =>
+    study.facts.all('verdictGiven').filter((fact) => fact.verdict === 'retake').map((fact) => fact.exposure)));
+  const retakes = visit.films.filter((film) => retaken.has(film.id)).length;
+  const { knots, hold } = visitKnots(visit, standing, retakes);
+  const line = { id: visit.id, knots, hold, over: !visit.open, retakes };
+  return { ...line, ...(standing.day === undefined ? {} : { day: standing.day }), sentence: sentenceOf('visit', line, standing) };
+}
+
+function studyLine(picture: Picture, standing: StudyStanding, evaluation: Evaluation): StudyLine {
+  const study = picture.studies.find((one) => one.id === standing.id);
+  if (!study) throw new RangeError(`The thread knows no study ${standing.id}.`);
+  const { knots, hold } = studyKnots(study, standing);
+  const retakes = study.facts.all('verdictGiven').filter((fact) => fact.verdict === 'retake').length;
+  const line = { id: study.id, knots, hold, over: !study.open, retakes };
+  const imagedNotSent = evaluation.order.imagedNotSent.includes(study.id);
+  return {
+    ...line, imagedNotSent,
+    fromVisit: study.served.at(-1)?.visit ?? study.visit?.id ?? null,
+    sentence: sentenceOf('study', line, standing) + (imagedNotSent ? ' Imaged, not sent.' : ''),
+  };
+}
