@@ -1,17 +1,16 @@
-import { spawn, spawnSync } from 'node:child_process';
 import { createHash, randomBytes } from 'node:crypto';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { utimes, writeFile } from 'node:fs/promises';
-import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
 import { Readable } from 'node:stream';
 import { buffer } from 'node:stream/consumers';
-import { CreateBucketCommand, PutObjectCommand } from '@aws-sdk/client-s3';
+import { PutObjectCommand } from '@aws-sdk/client-s3';
 import { FileCorruptError, FileMissingError, FileTooLargeError } from '#libs/platform/files/file-errors';
-import { openFileStore, type FileStore } from '#libs/platform/files/file-store';
-import { s3Client } from '#libs/platform/files/s3-client';
-import type { FileSettings } from '#libs/platform/settings/settings';
+import type { FileStore } from '#libs/platform/files/file-store';
+import { openFileStore } from '#libs/platform/files/open-file-store';
+import { describeWithPeer } from '#test/support/peers';
+import { startS3 } from './files-support/s3-server.js';
 
 const MB = 1024 * 1024;
 const limits = { maxBytes: 20 * MB };
@@ -37,51 +36,24 @@ async function onDisk(): Promise<Place> {
   };
 }
 
-const S3_SERVER = 'moto_server';
-const s3IsHere = () => spawnSync(S3_SERVER, ['--help']).status === 0;
-
-async function onS3(): Promise<Place> {
+async function onS3(program: string): Promise<Place> {
   const dataFolder = mkdtempSync(path.join(os.tmpdir(), 'cotyla-files-'));
-  const port = await freePort();
-  const server = spawn(S3_SERVER, ['-H', '127.0.0.1', '-p', String(port)], { stdio: ['ignore', 'ignore', 'pipe'] });
-  await new Promise<void>((resolve, reject) => {
-    server.stderr.on('data', (line: Buffer) => line.includes('Running on') && resolve());
-    server.once('exit', (code) => reject(new Error(`the S3 server ended with ${code}`)));
-  });
-  const files: Extract<FileSettings, { kind: 's3' }> = {
-    kind: 's3', endpoint: `http://127.0.0.1:${port}`, bucket: 'films', region: 'us-east-1', accessKeyId: 'any', secretAccessKey: 'any', forcePathStyle: true,
-  };
-  const client = s3Client(files);
-  await client.send(new CreateBucketCommand({ Bucket: 'films' }));
+  const server = await startS3(program, 'films');
   return {
-    store: await openFileStore({ files, dataFolder }),
+    store: await openFileStore({ files: server.files, dataFolder }),
     staging: path.join(dataFolder, 'incoming'),
-    damage: async (sha256, bytes) => void (await client.send(new PutObjectCommand({ Bucket: 'films', Key: `${sha256.slice(0, 2)}/${sha256.slice(2)}`, Body: bytes }))),
+    damage: async (sha256, bytes) => void (await server.client.send(new PutObjectCommand({ Bucket: 'films', Key: `${sha256.slice(0, 2)}/${sha256.slice(2)}`, Body: bytes }))),
     close: async () => {
-      client.destroy();
-      const gone = new Promise((resolve) => server.once('exit', resolve));
-      server.kill();
-      await gone;
+      await server.stop();
       rmSync(dataFolder, { recursive: true });
     },
   };
 }
 
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = net.createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as net.AddressInfo;
-      server.close(() => resolve(port));
-    });
-  });
-}
+describe('the file store on disk', () => behavesAsAFileStore(onDisk));
+describeWithPeer('moto_server', 'the file store on S3', (program) => behavesAsAFileStore(() => onS3(program)));
 
-describe.each([['disk', onDisk], ['S3', onS3]] as const)('the file store on %s', (kind, open) => {
-  if (kind === 'S3' && !s3IsHere()) {
-    if (process.env.REQUIRE_PEERS === '1') return it(`needs an S3 server (${S3_SERVER}) on the PATH`, () => expect(s3IsHere()).toBe(true));
-    return it.skip(`skipped: no S3 server (${S3_SERVER}) is on the PATH`, () => {});
-  }
-
+function behavesAsAFileStore(open: () => Promise<Place>): void {
   let place: Place;
   beforeAll(async () => { place = await open(); });
   afterAll(() => place.close());
@@ -148,4 +120,4 @@ describe.each([['disk', onDisk], ['S3', onS3]] as const)('the file store on %s',
     expect(await place.store.clearStaging(new Date('2026-01-02'))).toBe(1);
     expect(readdirSync(place.staging)).toEqual(['young']);
   });
-});
+}

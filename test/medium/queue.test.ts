@@ -5,26 +5,24 @@ import { NotYetError, PermanentError, RetryableError } from '#libs/platform/queu
 import { JobQueue } from '#libs/platform/queue/job-queue';
 import { JobWorkers, type EndedJob, type Handler, type JobWorkersOptions } from '#libs/platform/queue/job-workers';
 import { openQueueConnection, type QueueConnection } from '#libs/platform/queue/queue-connection';
-import { redisIsHere, startQueueServer, type Backend, type QueueServer } from './queue-support/servers.js';
+import { describeWithPeer } from '#test/support/peers';
+import { startOnPostgres, startOnRedis, type QueueServer } from './queue-support/servers.js';
 import { testRegistry, type testJobs } from './queue-support/test-jobs.js';
 import { Happenings } from './queue-support/until.js';
 
-const backends: Backend[] = ['postgres', 'redis'];
 const support = path.join(import.meta.dirname, 'queue-support');
 
-describe.each(backends)('the queue on %s', (backend) => {
-  if (backend === 'redis' && !redisIsHere()) {
-    if (process.env.REQUIRE_PEERS === '1') return it('needs redis-server on the PATH', () => expect(redisIsHere()).toBe(true));
-    return it.skip('skipped: redis-server is not on the PATH', () => {});
-  }
+describe('the queue on PostgreSQL', () => behavesAsAQueue(startOnPostgres));
+describeWithPeer('redis-server', 'the queue on Redis', (program) => behavesAsAQueue(() => startOnRedis(program)));
 
+function behavesAsAQueue(startServer: () => Promise<QueueServer>): void {
   let server: QueueServer;
   let namespace: string;
   let closing: (() => Promise<unknown>)[];
   let errors: Error[];
 
   beforeAll(async () => {
-    server = await startQueueServer(backend);
+    server = await startServer();
   });
   afterAll(() => server.stop());
 
@@ -168,7 +166,7 @@ describe.each(backends)('the queue on %s', (backend) => {
     const { gaveUp } = await work({});
     const raw = connect().openQueue('send');
     closing.push(() => raw.close());
-    await raw.add('send-letter', { letterId: 7 });
+    await raw.add('send-letter', { letterId: 7 }, { jobId: 'stray' });
     const [report] = await gaveUp.until((all) => all.length > 0);
     expect(report?.error.message).toMatch(/payload of job "send-letter" is wrong: letterId/);
     await expect(queue.relay('send-letter', { letter: 'l-1' })).rejects.toThrow(/payload of job "send-letter" is wrong/);
@@ -319,4 +317,4 @@ describe.each(backends)('the queue on %s', (backend) => {
     child.kill('SIGKILL');
     await gone;
   }
-});
+}

@@ -1,5 +1,4 @@
 import type { Readable } from 'node:stream';
-import type { Settings } from '../settings/settings.js';
 
 export interface StoredFile {
   sha256: string;
@@ -14,13 +13,4 @@ export interface FileStore {
   exists(sha256: string): Promise<boolean>;
   /** Removes what killed uploads left behind; tells how many files. */
   clearStaging(olderThan: Date): Promise<number>;
-}
-
-export async function openFileStore(settings: Pick<Settings, 'files' | 'dataFolder'>): Promise<FileStore> {
-  if (settings.files.kind === 'disk') {
-    const { DiskFileStore } = await import('./disk-file-store.js');
-    return new DiskFileStore(settings.files.folder);
-  }
-  const { S3FileStore } = await import('./s3-file-store.js');
-  return new S3FileStore(settings.files, settings.dataFolder);
 }

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { QUEUES, type JobDefinition, type JobNamed, type PayloadOf, type QueueName } from './job-definition.js';
 import type { JobRegistry } from './job-registry.js';
 import type { BullQueue, QueueConnection } from './queue-connection.js';
@@ -15,7 +16,7 @@ export interface AddOptions {
 
 export type QueueCounts = Record<QueueName, { waiting: number; active: number; delayed: number; failed: number }>;
 
-const KEY = /^[A-Za-z0-9._-]{1,128}$/;
+const KEY = /^[A-Za-z0-9._:-]{1,128}$/;
 
 export class JobQueue<const Jobs extends readonly JobDefinition[]> {
   readonly #registry: JobRegistry<Jobs>;
@@ -40,12 +41,14 @@ export class JobQueue<const Jobs extends readonly JobDefinition[]> {
     const { key, delaySeconds } = options;
     const job = this.#registry.get(name);
     const data = this.#registry.parse(name, payload);
-    if (key !== undefined && !KEY.test(key)) throw new RangeError(`The key of job "${name}" must be letters, digits, dots, hyphens and underscores.`);
+    if (key !== undefined && !KEY.test(key)) throw new RangeError(`The key of job "${name}" must be letters, digits, dots, colons, hyphens and underscores.`);
     await this.#queues[job.queue].add(name, data, {
       ...runOptions(job),
       ...(delaySeconds ? { delay: Math.round(delaySeconds * 1000) } : {}),
-      // a jobId would not do: as long as the finished job is retained, a second add is silently ignored
-      ...(key ? { deduplication: { id: `${name}.${key}`, keepLastIfActive: true } } : {}),
+      // an id of its own: the PostgreSQL backend would otherwise make a sequence, which the worker's login may not
+      jobId: randomUUID(),
+      // the jobId would not do for this: as long as the finished job is retained, a second add is silently ignored
+      ...(key ? { deduplication: { id: `${name}.${key.replaceAll(':', '.')}`, keepLastIfActive: true } } : {}),
     });
   }
 

@@ -1,15 +1,14 @@
-import { spawn, spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import net from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
 import pg from 'pg';
-// @ts-expect-error the start scripts are plain JavaScript, run before anything is compiled
-import { startPostgres } from '../../../scripts/lib/embedded-postgres.mjs';
 import { prepareQueue } from '#libs/platform/queue/prepare-queue';
 import type { QueueSettings } from '#libs/platform/settings/settings';
+import { cloneDatabase } from '#test/support/database';
+import { freePort } from './free-port.js';
 
-export type Backend = QueueSettings['backend'];
 export interface QueueServer {
   settings: QueueSettings;
   /** Loses every job, as an operator may do at any time. */
@@ -17,21 +16,13 @@ export interface QueueServer {
   stop(): Promise<void>;
 }
 
-export const redisIsHere = () => spawnSync('redis-server', ['--version']).status === 0;
-
-export function startQueueServer(backend: Backend): Promise<QueueServer> {
-  return backend === 'postgres' ? startOnPostgres() : startOnRedis();
-}
-
-async function startOnPostgres(): Promise<QueueServer> {
-  const folder = mkdtempSync(path.join(os.tmpdir(), 'cotyla-queue-'));
-  const cluster = (await startPostgres({ folder, fast: true })) as { url: (database: string) => string; stop: () => Promise<void> };
-  const url = cluster.url('postgres');
-  await prepareQueue({ ownerUrl: url });
+export async function startOnPostgres(): Promise<QueueServer> {
+  const database = await cloneDatabase();
+  await prepareQueue({ ownerUrl: database.ownerUrl, logins: ['cotyla_worker'] });
   return {
-    settings: { backend: 'postgres', url },
+    settings: { backend: 'postgres', url: database.workerUrl },
     empty: async () => {
-      const client = new pg.Client(url);
+      const client = new pg.Client(database.ownerUrl);
       await client.connect();
       const { rows } = await client.query<{ name: string }>(
         `SELECT quote_ident(tablename) AS name FROM pg_tables WHERE schemaname = 'bullmq' AND tablename NOT LIKE '%migration%'`,
@@ -39,17 +30,14 @@ async function startOnPostgres(): Promise<QueueServer> {
       await client.query(`TRUNCATE ${rows.map((row) => `bullmq.${row.name}`).join(', ')} CASCADE`);
       await client.end();
     },
-    stop: async () => {
-      await cluster.stop();
-      rmSync(folder, { recursive: true, force: true });
-    },
+    stop: () => database.drop(),
   };
 }
 
-async function startOnRedis(): Promise<QueueServer> {
+export async function startOnRedis(program: string, options: string[] = []): Promise<QueueServer> {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'cotyla-redis-'));
   const port = await freePort();
-  const server = spawn('redis-server', ['--port', String(port), '--bind', '127.0.0.1', '--dir', folder, '--save', '', '--maxmemory-policy', 'noeviction'], {
+  const server = spawn(program, ['--port', String(port), '--bind', '127.0.0.1', '--dir', folder, '--save', '', '--maxmemory-policy', 'noeviction', ...options], {
     stdio: ['ignore', 'pipe', 'inherit'],
   });
   await new Promise<void>((resolve, reject) => {
@@ -71,13 +59,4 @@ async function startOnRedis(): Promise<QueueServer> {
       rmSync(folder, { recursive: true, force: true });
     },
   };
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve) => {
-    const server = net.createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as net.AddressInfo;
-      server.close(() => resolve(port));
-    });
-  });
 }
