@@ -26,7 +26,7 @@ const order = createRoute({ getParentRoute: () => inside, path: '/orders/$order'
 const dogs = createRoute({ getParentRoute: () => inside, path: '/dogs', validateSearch: (s): { q?: string; page?: number } => ({ q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/dogs/DogsScreen.js'), 'DogsScreen') });
 const dog = createRoute({ getParentRoute: () => inside, path: '/dogs/$dog', component: lazyRouteComponent(() => import('./screens/dogs/DogScreen.js'), 'DogScreen') });
 const practice = createRoute({ getParentRoute: () => inside, path: '/practice', component: lazyRouteComponent(() => import('./screens/practice/PracticeScreen.js'), 'PracticeScreen') });
-const packages = createRoute({ getParentRoute: () => inside, path: '/reader', component: lazyRouteComponent(() => import('./screens/reader/ReaderScreen.js'), 'ReaderScreen') });
+const packages = createRoute({ getParentRoute: () => inside, path: '/reader', validateSearch: (s): { page?: number } => ({ page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/reader/ReaderScreen.js'), 'ReaderScreen') });
 const onePackage = createRoute({ getParentRoute: () => inside, path: '/reader/$package', component: lazyRouteComponent(() => import('./screens/reader/PackageScreen.js'), 'PackageScreen') });
 const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', component: lazyRouteComponent(() => import('./screens/scheme/SchemeScreen.js'), 'SchemeScreen') });
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });

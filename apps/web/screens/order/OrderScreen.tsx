@@ -1,1 +1,62 @@
-export const OrderScreen = () => null;
+import { useParams } from '@tanstack/react-router';
+import { useState } from 'react';
+import type { NextAction } from '#libs/contracts/screens/order';
+import { useOrder } from '../../api/board.js';
+import { Loading } from '../../design/Empty.js';
+import { ErrorBar } from '../../design/Notice.js';
+import { Sheet } from '../../design/Sheet.js';
+import { Strands } from '../../design/Strands.js';
+import { ActPanel } from './ActPanel.js';
+import { Asleep, isAsleep, isBeingImaged } from './Asleep.js';
+import './order.css';
+import { OrderHead } from './OrderHead.js';
+import { Problems } from './Problems.js';
+import { Films } from './record/Films.js';
+import { Happened } from './record/Happened.js';
+import { Mails } from './record/Mails.js';
+import { Papers } from './record/Papers.js';
+import { Results } from './record/Results.js';
+import { Sending } from './record/Sending.js';
+import { VisitRecord } from './record/VisitRecord.js';
+import { StopBar } from './StopBar.js';
+import { WaitsFor } from './WaitsFor.js';
+
+export function OrderScreen() {
+  const { order } = useParams({ from: '/inside/orders/$order' });
+  const { data: screen, error } = useOrder(order);
+  const [doing, setDoing] = useState<NextAction | null>(null);
+  if (!screen) return error ? <ErrorBar error={error} /> : <Loading what="the order" />;
+  const asleep = screen.visits.find(isAsleep);
+  const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
+  return (
+    <>
+      <ErrorBar error={error}>
+        <p className="small">Below is the order as it was last seen.</p>
+      </ErrorBar>
+      <OrderHead screen={screen} />
+      <Problems screen={screen} />
+      <Sheet title="Where it stands">
+        <Strands thread={screen.thread} />
+      </Sheet>
+      {asleep && <Asleep screen={screen} visit={asleep} onAct={setDoing} />}
+      {doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />}
+      <div className="cols two order-below">
+        <div className="cols">
+          <WaitsFor screen={screen} onAct={setDoing} />
+          <Results screen={screen} />
+          {screen.visits.toReversed().map((v) => (
+            <VisitRecord key={v.id} screen={screen} visit={v} />
+          ))}
+          <Films screen={screen} />
+          <Sending screen={screen} />
+        </div>
+        <div className="cols">
+          <Papers screen={screen} />
+          <Mails screen={screen} />
+          <Happened screen={screen} />
+        </div>
+      </div>
+      {imaged && <StopBar screen={screen} visit={imaged} />}
+    </>
+  );
+}

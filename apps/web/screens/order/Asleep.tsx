@@ -1,0 +1,45 @@
+import type { NextAction, OrderScreen, VisitView } from '#libs/contracts/screens/order';
+import { Button } from '../../design/Button.js';
+import { timeAt } from '../../design/format.js';
+
+const READINGS_APART_MINUTES = 5;
+const atTheTable = ['recordReading', 'recordDrug', 'scanDog', 'takeView', 'judgeView', 'signRecovery'];
+
+/** Name, minutes asleep, when the next reading is due. No seconds, no red, no countdown: nothing here hurries a hand. */
+export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: VisitView; onAct: (next: NextAction) => void }) {
+  if (!visit.asleepSince) return null;
+  const zone = screen.practice.zone;
+  const last = visit.readings.at(-1)?.at ?? visit.asleepSince;
+  const minutes = Math.max(0, Math.floor((Date.parse(screen.now) - Date.parse(visit.asleepSince)) / 60_000));
+  const due = new Date(Date.parse(last) + READINGS_APART_MINUTES * 60_000).toISOString();
+  const acts = atTheTable.flatMap((a) => screen.next.filter((n) => n.action === a && n.yours && n.allowed));
+  return (
+    <section className="sheet asleep" aria-label="Asleep">
+      <div>
+        <h2>{screen.dog.callName || screen.dog.name} is asleep</h2>
+        <p className="small quiet">
+          {visit.admitted && <span className="val">{visit.admitted.weightKg} kg today. </span>}
+          {visit.vet && `Vet ${visit.vet}`}
+          {visit.nurse && `, nurse ${visit.nurse}`}
+        </p>
+        <div className="do-now">
+          {acts.map((n) => (
+            <Button key={n.action + n.on.id} size="tablet" kind={n.action === 'recordReading' ? 'ink' : 'plain'} onPress={() => onAct(n)}>
+              {n.label}
+              {n.on.scope === 'study' && screen.studies.length > 1 && `: ${screen.studies.find((s) => s.id === n.on.id)?.name ?? ''}`}
+            </Button>
+          ))}
+        </div>
+      </div>
+      <div className="clock" role="timer" aria-label={`Asleep for ${minutes} minutes`}>
+        {minutes} min
+        <small>
+          asleep since {timeAt(visit.asleepSince, zone)}. Next reading by <b>{timeAt(due, zone)}</b>
+        </small>
+      </div>
+    </section>
+  );
+}
+
+export const isAsleep = (visit: VisitView) => visit.asleepSince !== null && visit.recovery === null && ['sedated', 'imaged'].includes(visit.step);
+export const isBeingImaged = (screen: OrderScreen, visit: VisitView) => visit.step === 'sedated' || screen.next.some((n) => n.action === 'stopImaging' && n.on.id === visit.id);

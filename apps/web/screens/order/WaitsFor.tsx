@@ -1,0 +1,66 @@
+import type { NextAction, OrderScreen } from '#libs/contracts/screens/order';
+import { Button } from '../../design/Button.js';
+import { Hold, HoldList } from '../../design/Hold.js';
+import { Sheet } from '../../design/Sheet.js';
+import { list } from '../../design/format.js';
+import { ofWhat, sortActions, waysOf } from './next-actions.js';
+
+type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
+
+/** The holds, each with the way out that this person has; one elder button, for the first of them. */
+export function WaitsFor({ screen, onAct }: Props) {
+  const ways = screen.holds.map((hold) => ({ hold, ways: waysOf(screen, hold).filter((n) => n.action !== 'stopImaging') }));
+  const firstWithWay = ways.findIndex((w) => w.ways.length > 0);
+  const { now, also, others } = sortActions(screen, ways.flatMap((w) => w.ways));
+  return (
+    <Sheet title="What it waits for">
+      {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}
+      <HoldList>
+        {ways.map(({ hold, ways: outs }, i) => (
+          <Hold key={`${hold.code}${hold.on.id}${i}`} title={hold.title} rest={hold.rest} who={whoWords(hold.who, hold.by)}>
+            {outs.length > 0 && (
+              <span className="acts">
+                {outs.map((n, j) => (
+                  <Button key={n.action + n.on.id} kind={i === firstWithWay && j === 0 ? 'elder' : 'plain'} onPress={() => onAct(n)}>
+                    {n.label}
+                  </Button>
+                ))}
+              </span>
+            )}
+          </Hold>
+        ))}
+      </HoldList>
+      {now.length > 0 && (
+        <div className="do-now">
+          {now.map((n, i) => (
+            <ActButton key={n.action + n.on.id} next={n} screen={screen} onAct={onAct} kind={i === 0 && firstWithWay < 0 ? 'ink' : 'plain'} />
+          ))}
+        </div>
+      )}
+      {others.length > 0 && <p className="small quiet">Others do next: {list([...new Set(others.map((n) => n.label.toLowerCase()))])}.</p>}
+      {also.length > 0 && (
+        <p className="also">
+          <span>Also possible:</span>
+          {also.map((n) => (
+            <ActButton key={n.action + n.on.id} next={n} screen={screen} onAct={onAct} kind="text" />
+          ))}
+        </p>
+      )}
+    </Sheet>
+  );
+}
+
+function ActButton({ next, screen, onAct, kind }: { next: NextAction; screen: OrderScreen; onAct: Props['onAct']; kind: 'ink' | 'plain' | 'text' }) {
+  const which = ofWhat(screen, next);
+  return (
+    <Button kind={kind} onPress={() => onAct(next)}>
+      {next.label}
+      {which && `: ${which}`}
+    </Button>
+  );
+}
+
+const whoWords = (who: readonly string[], by: string | null) => {
+  const people = who.length > 0 ? `${who[0]?.charAt(0).toUpperCase()}${list(who).slice(1)}` : '';
+  return by ? `${people}${people && ', '}${by}` : people;
+};

@@ -1,0 +1,19 @@
+import type { ActionName } from '#libs/contracts/actions/all';
+
+/** Said before an act that asks for nothing but leaves something behind. */
+const says: Partial<Record<ActionName, string>> = {
+  acceptReferral: 'This practice takes the dog over. The order moves here, and the other practice keeps sight of it.',
+  recordMissed: 'The dog did not come. The owner can be offered another day.',
+  checkFitness: 'Room, operator and equipment are checked again for that day.',
+  endImaging: 'No more films are taken in this visit. The dog goes on to wake.',
+  seeProtocolChange: 'The study’s protocol has a new version. Going on says that you have seen it.',
+  seal: 'Every film taken goes into the package, also ones that are not good. Afterwards nothing in it can be changed.',
+  sealSupplement: 'The films that came later go into a package of their own.',
+  send: 'The package goes to the centre. This cannot be called back.',
+  releaseLetter: 'Letter and certificate are written, and mailed to those who get the result.',
+  releaseAgain: 'The letter goes again to those who did not get it.',
+  releaseCorrection: 'A corrected letter goes out, and the first certificate’s page says that it was amended.',
+  tellCentre: 'The centre is told by mail.',
+};
+
+export const beforeDoing = (action: ActionName) => says[action] ?? 'This is written into the order and stays there.';

@@ -1,0 +1,64 @@
+import { studyActions } from '#libs/contracts/actions/study';
+import { sedationConsent } from '#libs/contracts/actions/visit';
+import { RadioChoice, yesNo } from '../../../design/RadioChoice.js';
+import { Select } from '../../../design/Select.js';
+import { SignatureField } from '../../../design/SignatureField.js';
+import { TextField } from '../../../design/TextField.js';
+import { useEntry, type Entry, type Errors } from '../../../entry/use-entry.js';
+import { ActionEntryForm } from './ActionEntryForm.js';
+import { EmergencyFields } from './EmergencyFields.js';
+import { choicesFor, type FormProps } from './form-props.js';
+
+const roles = [
+  { id: 'owner' as const, name: 'Owner' },
+  { id: 'agent' as const, name: 'Agent of the owner' },
+];
+
+export function ConsentSedationForm(props: FormProps) {
+  const entry = useEntry(sedationConsent, { signerRole: 'owner', signer: onlyPerson(props) });
+  const emergency = entry.values.emergency;
+  return (
+    <ActionEntryForm entry={entry} props={props} also={() => unsigned(entry.values)}>
+      <RadioChoice label="Agrees to the sedation" options={yesNo} {...entry.field('answer')} />
+      {entry.values.answer === 'yes' && <EmergencyFields value={emergency} onChange={(e) => entry.set('emergency', e)} error={entry.error} />}
+      <Signer entry={entry as unknown as SignerEntry} props={props} />
+    </ActionEntryForm>
+  );
+}
+
+/** For one study, or for sending every film: each purpose has its own yes or no. */
+export function ConsentStudyForm(props: FormProps & { words: string }) {
+  const entry = useEntry(studyActions.consentStudy, { signerRole: 'owner', signer: onlyPerson(props) });
+  return (
+    <ActionEntryForm entry={entry} props={props} also={() => unsigned(entry.values)}>
+      <p>{props.words}</p>
+      <RadioChoice label="Agrees" options={yesNo} {...entry.field('answer')} />
+      <Signer entry={entry} props={props} />
+    </ActionEntryForm>
+  );
+}
+
+type SignerEntry = Entry<typeof studyActions.consentStudy>;
+
+function Signer({ entry, props }: { entry: SignerEntry; props: FormProps }) {
+  return (
+    <>
+      <div className="form-row">
+        <Select label="Who signs" options={choicesFor(props.screen, 'people')} {...entry.field('signer')} />
+        <RadioChoice label="Signs as" options={roles} {...entry.field('signerRole')} />
+      </div>
+      {entry.values.signerRole === 'agent' && <TextField label="Stored authority of the agent" {...entry.field('authority')} />}
+      <SignatureField
+        value={{ signatureSvg: entry.values.signatureSvg, typedName: entry.values.typedName }}
+        onChange={(s) => {
+          entry.set('signatureSvg', s.signatureSvg);
+          entry.set('typedName', s.typedName);
+        }}
+        error={entry.error('typedName')}
+      />
+    </>
+  );
+}
+
+const onlyPerson = ({ screen }: FormProps) => (choicesFor(screen, 'people').length === 1 ? choicesFor(screen, 'people')[0]?.id : undefined);
+const unsigned = (v: { signatureSvg?: string | undefined; typedName?: string | undefined }): Errors => (v.signatureSvg || v.typedName ? {} : { typedName: 'Draw the signature, or write the name.' });

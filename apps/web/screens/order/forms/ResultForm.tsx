@@ -1,0 +1,37 @@
+import { enteredResult } from '#libs/contracts/actions/study';
+import type { StudyView } from '#libs/contracts/screens/order';
+import { DateField } from '../../../design/DateField.js';
+import { RadioChoice } from '../../../design/RadioChoice.js';
+import { TextField } from '../../../design/TextField.js';
+import { useEntry } from '../../../entry/use-entry.js';
+import { ActionEntryForm } from './ActionEntryForm.js';
+import { studyOf, type FormProps } from './form-props.js';
+import { optionWords } from './option-words.js';
+import { StudyJoints, useStudyJoints } from './StudyJoints.js';
+
+const channels = (['post', 'file', 'phone'] as const).map((id) => ({ id, name: optionWords(id) }));
+const besideJoints = enteredResult.omit({ joints: true });
+
+export function ResultForm(props: FormProps) {
+  const study = studyOf(props);
+  return study ? <Entered {...props} study={study} /> : <p>This study is no longer on the order. Reload the page.</p>;
+}
+
+function Entered({ study, ...props }: FormProps & { study: StudyView }) {
+  const entry = useEntry(besideJoints);
+  const written = useStudyJoints(study);
+  return (
+    <ActionEntryForm entry={entry} props={{ ...props, submit: (input) => props.submit({ ...(input as object), joints: written.joints() }) }} also={written.missing}>
+      <div className="form-row">
+        <TextField label="The centre’s own number for this reading" {...entry.field('ref')} autoComplete="off" autoFocus />
+        <RadioChoice label="How it came" options={channels} value={channels.find((c) => c.id === entry.values.channel)?.id} onChange={(c) => entry.set('channel', c)} error={entry.error('channel')} />
+      </div>
+      <StudyJoints study={study} written={written} />
+      <div className="form-row">
+        <TextField label="Transponder on the reading (may stay empty)" {...entry.field('dogNumber')} inputMode="numeric" autoComplete="off" />
+        <DateField label="Read on (may stay empty)" {...entry.field('readOn')} />
+      </div>
+      <TextField label="Comment (may stay empty)" lines={3} {...entry.field('comment')} />
+    </ActionEntryForm>
+  );
+}

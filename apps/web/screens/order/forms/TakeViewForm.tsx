@@ -1,0 +1,63 @@
+import { useState } from 'react';
+import { studyActions } from '#libs/contracts/actions/study';
+import type { StudyView } from '#libs/contracts/screens/order';
+import type { Uploaded } from '../../../api/upload.js';
+import { CheckboxGroup } from '../../../design/Checkboxes.js';
+import { RadioChoice } from '../../../design/RadioChoice.js';
+import { Select } from '../../../design/Select.js';
+import { useEntry } from '../../../entry/use-entry.js';
+import { ActionEntryForm } from './ActionEntryForm.js';
+import { choicesFor, studyOf, type FormProps } from './form-props.js';
+import { TechniqueFields } from './TechniqueFields.js';
+import { UploadField } from './UploadField.js';
+
+const markers = (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, name: { L: 'L', R: 'R', both: 'Both', none: 'None seen' }[id] }));
+
+/** One film: the picture, which view it is, whom it serves, who was in the room. */
+export function TakeViewForm(props: FormProps) {
+  const { screen } = props;
+  const study = studyOf(props);
+  const next = nextView(screen.studies, study);
+  const entry = useEntry(studyActions.takeView, { ...(next && { view: next, serves: serving(screen.studies, next) }), technique: {} });
+  const [uploaded, setUploaded] = useState<Uploaded>();
+  const view = entry.field('view');
+  const views = choicesFor(screen, 'views').length > 0 ? choicesFor(screen, 'views') : viewsOf(screen.studies);
+  return (
+    <ActionEntryForm entry={entry} props={props} size="tablet">
+      <Select
+        label="View"
+        options={views}
+        {...view}
+        onChange={(v) => {
+          view.onChange(v);
+          if (v) entry.set('serves', serving(screen.studies, v));
+        }}
+      />
+      <CheckboxGroup label="For which studies" options={choicesFor(screen, 'studies')} {...entry.field('serves')} />
+      <UploadField
+        order={screen.id}
+        uploaded={uploaded}
+        error={entry.error('image')}
+        onUploaded={(u) => {
+          setUploaded(u);
+          entry.set('image', u?.image);
+        }}
+      />
+      <RadioChoice label="Side marker seen in the image" size="tablet" options={markers} {...entry.field('marker')} />
+      <CheckboxGroup label="Who was in the room" size="tablet" options={choicesFor(screen, 'staff')} {...entry.field('people')} />
+      <TechniqueFields value={entry.values.technique ?? {}} onChange={(t) => entry.set('technique', t)} error={(name) => entry.error(`technique.${name}`)} />
+    </ActionEntryForm>
+  );
+}
+
+const viewsOf = (studies: readonly StudyView[]) => {
+  const all = studies.flatMap((s) => s.views);
+  return all.filter((v, i) => all.findIndex((w) => w.view === v.view) === i).map((v) => ({ id: v.view, name: v.name }));
+};
+
+/** The first required view that nobody has accepted yet. */
+const nextView = (studies: readonly StudyView[], own: StudyView | undefined) =>
+  [own, ...studies].flatMap((s) => s?.views ?? []).find((v) => v.required && !v.accepted)?.view;
+
+/** One exposure may serve two studies, and is never taken twice for that reason alone. */
+const serving = (studies: readonly StudyView[], view: string) => studies.filter((s) => s.views.some((v) => v.view === view && !v.accepted)).map((s) => s.id);

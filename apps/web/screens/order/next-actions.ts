@@ -1,0 +1,43 @@
+import { isActionName } from '#libs/contracts/actions/all';
+import type { NextAction, OrderScreen, WordedHold } from '#libs/contracts/screens/order';
+
+/** Turns and ends of the road: possible, but not what the day is for. */
+const detours = new Set([
+  'addStudy', 'namePayer', 'confirmAddressees', 'cancelOrder', 'openVisit', 'offerReferral', 'recordTransfer', 'agreeTransfer', 'handOver', 'recordDeath', 'recordHarm',
+  'nameCaseOwner', 'liftSilence', 'liftLegalHold', 'erasePerson', 'answerStatistics', 'cancelVisit', 'recordMissed', 'leaveStudyOut', 'withdrawSedation', 'turnAway',
+  'withdrawStudy', 'endStudy', 'settleViews', 'changeCentre', 'recordCause', 'clearCause', 'setPhoneFirst', 'refuseResult', 'withdrawResult', 'recordOutcome', 'askAppeal', 'closeAppeal',
+  'assignFilm', 'disownFilm', 'logRoom', 'recordEvent', 'checkFitness', 'enterResult', 'rejectFilms', 'acknowledge', 'takeChase',
+]);
+
+const known = (n: NextAction) => isActionName(n.action);
+
+export type Sorted = { now: NextAction[]; also: NextAction[]; others: NextAction[] };
+
+/** What this person can do next, apart from what stands beside a hold already. */
+export function sortActions(screen: OrderScreen, besideHolds: readonly NextAction[]): Sorted {
+  const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !besideHolds.includes(n));
+  const yours = free.filter((n) => n.yours);
+  return {
+    now: yours.filter((n) => n.allowed && !detours.has(n.action)),
+    also: yours.filter((n) => !n.allowed || detours.has(n.action)),
+    others: free.filter((n) => !n.yours && n.allowed && !detours.has(n.action)),
+  };
+}
+
+/** The ways out of a hold that this person can take. */
+export const waysOf = (screen: OrderScreen, hold: WordedHold): NextAction[] =>
+  screen.next.filter((n) => known(n) && n.yours && n.allowed && hold.ways.includes(n.action) && (n.on.id === hold.on.id || n.on.scope !== hold.on.scope));
+
+/** Words of what is in the way of an action that cannot be done yet. */
+export const inTheWay = (screen: OrderScreen, next: NextAction): string[] =>
+  next.because.map((code) => {
+    const hold = screen.holds.find((h) => h.code === code && h.on.id === next.on.id) ?? screen.holds.find((h) => h.code === code);
+    return hold ? `${hold.title} ${hold.rest}` : code;
+  });
+
+/** Where there are several visits or studies, a button says which one it means. */
+export function ofWhat(screen: OrderScreen, next: NextAction): string {
+  if (next.on.scope === 'study' && screen.studies.length > 1) return screen.studies.find((s) => s.id === next.on.id)?.name ?? '';
+  if (next.on.scope === 'visit' && screen.visits.length > 1) return screen.thread.visits.find((v) => v.id === next.on.id)?.sub ?? '';
+  return '';
+}

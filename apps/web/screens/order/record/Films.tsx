@@ -1,0 +1,42 @@
+import type { OrderScreen } from '#libs/contracts/screens/order';
+import { Sheet } from '../../../design/Sheet.js';
+import { list, plural } from '../../../design/format.js';
+import { Film } from './Film.js';
+
+export function Films({ screen }: { screen: OrderScreen }) {
+  if (screen.exposures.length === 0) return null;
+  const nameOf = (study: string) => screen.studies.find((s) => s.id === study)?.name ?? 'another study';
+  return (
+    <Sheet title="Films" beside={plural(screen.exposures.length, 'film', 'films')}>
+      <ul className="films">
+        {screen.exposures.map((e) => (
+          <li key={e.id} className={e.disowned ? 'film-disowned' : undefined}>
+            <Film order={screen.id} exposure={e} zone={screen.practice.zone} />
+            <div className="film-notes">
+              {e.disowned && <p>Taken out: it is not a film of this dog.</p>}
+              {e.verdicts.length === 0 && !e.disowned && <p>Not judged yet.</p>}
+              {e.verdicts.map((v) => (
+                <p key={v.study}>
+                  <b>{v.verdict === 'accept' ? 'Accepted' : 'Retake'}</b> for {nameOf(v.study)}
+                  {v.reasons.length > 0 && `: ${v.reasons.join(', ')}`}
+                </p>
+              ))}
+              {e.serves.length > 1 && <p>Serves {list(e.serves.map(nameOf))}.</p>}
+              {e.people.length > 0 && <p>In the room: {list(e.people)}.</p>}
+              {technique(e.technique) && <p className="num">{technique(e.technique)}</p>}
+            </div>
+          </li>
+        ))}
+      </ul>
+    </Sheet>
+  );
+}
+
+const units: [string, string, string][] = [
+  ['kv', '', 'kV'],
+  ['mas', '', 'mAs'],
+  ['distanceCm', '', 'cm'],
+  ['exposureIndex', 'exposure index', ''],
+  ['deviationIndex', 'deviation index', ''],
+];
+const technique = (t: Record<string, unknown>) => units.flatMap(([key, before, unit]) => (t[key] === undefined || t[key] === null ? [] : [[before, String(t[key]), unit].filter(Boolean).join('\u00a0')])).join(', ');

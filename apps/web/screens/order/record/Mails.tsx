@@ -1,0 +1,46 @@
+import type { OrderScreen } from '#libs/contracts/screens/order';
+import { useOrderErrand } from '../../../api/act.js';
+import { Button } from '../../../design/Button.js';
+import { ErrorBar } from '../../../design/Notice.js';
+import { Sheet } from '../../../design/Sheet.js';
+import { momentAt } from '../../../design/format.js';
+
+/** Every mail with its outcome. "Not known whether it left" is a state of its own, with two answers. */
+export function Mails({ screen }: { screen: OrderScreen }) {
+  const errand = useOrderErrand(screen.id);
+  if (screen.messages.length === 0) return null;
+  return (
+    <Sheet title="Mail">
+      <ErrorBar error={errand.error} />
+      <ul className="stack small">
+        {screen.messages.map((m) => (
+          <li key={m.id} className={m.state === 'unknown' || m.state === 'bounced' ? 'err' : undefined}>
+            <b>{m.subject}</b> <span className="quiet">to {m.to}, {momentAt(m.at, screen.practice.zone)}</span>
+            <div>
+              {stateWords[m.state] ?? m.state}
+              {m.detail && <span className="quiet"> {m.detail}</span>}
+            </div>
+            {m.state === 'unknown' && m.kind !== 'letter' && (
+              <div className="acts">
+                <Button onPress={() => errand.mutate({ path: `/messages/${m.id}/resolve`, body: { arrived: true } })}>It came</Button>
+                <Button onPress={() => errand.mutate({ path: `/messages/${m.id}/resolve`, body: { arrived: false } })}>Send again</Button>
+              </div>
+            )}
+          </li>
+        ))}
+      </ul>
+    </Sheet>
+  );
+}
+
+const stateWords: Record<string, string> = {
+  waiting: 'Waits to be sent.',
+  queued: 'Waits to be sent.',
+  sending: 'Being sent.',
+  sent: 'Taken by the mail server.',
+  delivered: 'Delivered.',
+  bounced: 'Came back.',
+  unknown: 'Unknown whether it left. Ask the person, then answer.',
+  stopped: 'Not sent: it was stopped.',
+  silenced: 'Not sent: nothing is sent to this family.',
+};

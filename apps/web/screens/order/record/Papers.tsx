@@ -1,0 +1,32 @@
+import type { OrderScreen } from '#libs/contracts/screens/order';
+import { Sheet } from '../../../design/Sheet.js';
+import { momentAt } from '../../../design/format.js';
+
+export function Papers({ screen }: { screen: OrderScreen }) {
+  if (screen.documents.length === 0) return null;
+  return (
+    <Sheet title="Papers">
+      <ul className="stack small">
+        {screen.documents.map((d) => (
+          <li key={d.id}>
+            <a href={`/api/orders/${screen.id}/documents/${d.id}`} target="_blank" rel="noreferrer">
+              {d.name}
+            </a>{' '}
+            <span className="quiet">
+              {momentAt(d.at, screen.practice.zone)}
+              {d.state && d.state !== 'valid' && `, ${d.state}`}
+            </span>
+            {d.serial && (
+              <>
+                {' '}
+                <a href={`/c/${d.serial}`} className="num">
+                  {d.serial}
+                </a>
+              </>
+            )}
+          </li>
+        ))}
+      </ul>
+    </Sheet>
+  );
+}
