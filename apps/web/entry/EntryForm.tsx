@@ -1,0 +1,63 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import { Button } from '../design/Button.js';
+import { ErrorBar } from '../design/Notice.js';
+
+type Props = {
+  label: string;
+  onSubmit: () => void;
+  /** Grows with each try, so that the focus goes to what is missing each time. */
+  tries: number;
+  errors: Record<string, string>;
+  failure: unknown;
+  busy?: boolean;
+  size?: 'tablet';
+  kind?: 'ink' | 'elder';
+  beside?: ReactNode;
+  children: ReactNode;
+};
+
+/** A form whose button never greys out: pressed too early, it says what is missing and goes there. */
+export function EntryForm({ label, onSubmit, tries, errors, failure, busy, size, kind = 'ink', beside, children }: Props) {
+  const form = useRef<HTMLFormElement>(null);
+  const missing = Object.keys(errors).length;
+  useEffect(() => {
+    if (tries > 0 && missing > 0) focusFirstWrong(form.current);
+    // Only a new try moves the focus; typing must not.
+  }, [tries]);
+  return (
+    <form
+      ref={form}
+      className="form"
+      noValidate
+      onSubmit={(e) => {
+        e.preventDefault();
+        if (!busy) onSubmit();
+      }}
+    >
+      {children}
+      <ErrorBar error={failure}>
+        <p className="small">What you entered is kept.</p>
+      </ErrorBar>
+      <p className="held-words" role="status">
+        {missing > 0 && (
+          <>
+            <b>{missing === 1 ? 'One thing missing' : `${missing} things missing`}:</b> see the marked {missing === 1 ? 'field' : 'fields'}.
+          </>
+        )}
+      </p>
+      <div className="acts">
+        <Button type="submit" kind={kind} size={size}>
+          {busy ? 'Sending …' : label}
+        </Button>
+        {beside}
+      </div>
+    </form>
+  );
+}
+
+export function focusFirstWrong(form: HTMLElement | null) {
+  const wrong = form?.querySelector<HTMLElement>('[data-invalid]');
+  const target = wrong?.matches('input, textarea, button') ? wrong : wrong?.querySelector<HTMLElement>('input:not([type=hidden]), textarea, button, [role=spinbutton], [tabindex="0"]');
+  (target ?? wrong)?.focus();
+  wrong?.scrollIntoView({ block: 'nearest' });
+}

@@ -1,0 +1,23 @@
+import { amount } from '../design/format.js';
+
+export function EstimateTable({ lines, totalMinor, currency }: { lines: readonly { words: string; amountMinor: number }[]; totalMinor: number; currency: string }) {
+  return (
+    <table className="tbl estimate">
+      <caption className="vh">Estimate</caption>
+      <tbody>
+        {lines.map((l, i) => (
+          <tr key={`${l.words}${i}`}>
+            <th scope="row">{l.words}</th>
+            <td className="r val">{amount(l.amountMinor)}</td>
+          </tr>
+        ))}
+      </tbody>
+      <tfoot>
+        <tr>
+          <th scope="row">In {currency}</th>
+          <td className="r val">{amount(totalMinor)}</td>
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
