@@ -72,7 +72,10 @@ function onRedis(options: QueueConnectionOptions): QueueConnection {
     openQueue: (name) => openRedisQueue(fullName(options, name), adding),
     openWorker: (name, run, limits) => openRedisWorker(fullName(options, name), run, { connection: working, ...limits }),
     close: async () => {
-      for (const client of [adding, working]) if (client.status !== 'wait') await client.quit();
+      for (const client of [adding, working]) {
+        if (client.status === 'ready') await client.quit();
+        else client.disconnect();
+      }
     },
   };
 }
