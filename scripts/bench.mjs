@@ -9,7 +9,7 @@ try {
   const { values, positionals } = parseArgs({ allowPositionals: true, options: { json: { type: 'string' }, help: { type: 'boolean' } } });
   if (values.help) console.log(USAGE);
   else {
-    installPackages();
+    await installPackages();
     const { runBenches } = await import('./lib/run-benches.mjs');
     await runBenches({ names: positionals, json: values.json });
   }

@@ -4,7 +4,7 @@ import { generateClient } from './lib/generate-client.mjs';
 import { installPackages } from './lib/install.mjs';
 import { say } from './lib/say.mjs';
 
-installPackages();
+await installPackages();
 await generateClient();
 await Promise.all([buildServer(), buildWeb()]);
 say('Built: dist/apps, dist/libs, dist/seed and dist/web.');

@@ -1,3 +1,3 @@
 import { installPackages } from './lib/install.mjs';
 
-installPackages();
+await installPackages();

@@ -17,7 +17,7 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
 async function start() {
   const options = readStartOptions(process.argv.slice(2));
   if (options.help) return console.log(options.help);
-  installPackages();
+  await installPackages();
   const { launch } = await import('./lib/launch.mjs');
   await launch(options, { running, stop: stopping.signal });
 }

@@ -2,7 +2,7 @@ import { installPackages } from './lib/install.mjs';
 import { say } from './lib/say.mjs';
 
 async function main() {
-  installPackages();
+  await installPackages();
   const { buildServer } = await import('./lib/build-server.mjs');
   const { buildWeb } = await import('./lib/build-web.mjs');
   const { generateClient } = await import('./lib/generate-client.mjs');

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { root } from './root.mjs';
@@ -28,19 +28,25 @@ function missingPackage() {
 }
 
 /** Brings node_modules to what package-lock.json says; does nothing when it is right. */
-export function installPackages() {
+export async function installPackages() {
   const reason = missingPackage();
   if (!reason) return;
   say(`Installing packages (${reason}); this takes about a minute …`);
-  const npm = process.env.npm_execpath;
-  const [command, args] = npm ? [process.execPath, [npm]] : [process.platform === 'win32' ? 'npm.cmd' : 'npm', []];
-  const result = spawnSync(command, [...args, 'ci', '--no-audit', '--no-fund'], {
-    cwd: root,
-    stdio: ['ignore', 'inherit', 'inherit'],
-    shell: command.endsWith('.cmd'),
-  });
-  if (result.error || result.status !== 0) {
-    throw new Error(`npm ci did not finish (${result.error?.message ?? `exit code ${result.status}`}). Check the network and run the command again.`);
-  }
+  const heartbeat = setInterval(() => say('… still installing packages'), 15_000);
+  const how = await npmCi();
+  clearInterval(heartbeat);
+  if (how) throw new Error(`npm ci did not finish (${how}). Check the network and the free disk space, then run the command again.`);
   say('Packages installed.');
+}
+
+/** Undefined when all went well, else how it ended. */
+function npmCi() {
+  const npm = process.env.npm_execpath;
+  const [command, first] = npm ? [process.execPath, [npm]] : [process.platform === 'win32' ? 'npm.cmd' : 'npm', []];
+  // Warnings are left out: some packages ask for a newer Node than they need.
+  const child = spawn(command, [...first, 'ci', '--loglevel=error'], { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], shell: command.endsWith('.cmd') });
+  return new Promise((resolve) => {
+    child.on('error', (error) => resolve(error.message));
+    child.on('close', (code, signal) => resolve(code === 0 ? undefined : (signal ?? `exit code ${code}`)));
+  });
 }

@@ -21,7 +21,7 @@ const PROCESSES = { api: 'dist/apps/api/main.js', worker: 'dist/apps/worker/main
 export async function launch(options, { running, stop }) {
   const folder = dataFolder(options);
   const runFile = path.join(folder, 'run.json');
-  fs.mkdirSync(folder, { recursive: true });
+  fs.mkdirSync(folder, { recursive: true, mode: 0o711 }); // others may pass through, PostgreSQL's account among them, but not look
   await endOrphans(runFile);
   await build();
   if (stop.aborted) return;
