@@ -122,6 +122,16 @@ describe('a DICOM file', () => {
     expect(await codeOf(whole)).toBe('accepted');
   });
 
+  it('with any one byte damaged is accepted or refused, and never breaks the program', async () => {
+    const whole = dicomFile({ pixels: six });
+    for (let at = 128; at < whole.length; at++)
+      for (const value of [0x00, 0x5c, 0xff]) {
+        const damaged = Buffer.from(whole);
+        damaged[at] = value;
+        expect(typeof (await codeOf(damaged))).toBe('string');
+      }
+  });
+
   it('with fewer or more pixels than its rows and columns say is refused', async () => {
     expect(await codeOf(dicomFile({ pixels: pixels16(1, 2, 3, 4, 5) }))).toBe('IMAGE_TRUNCATED');
     expect(await codeOf(dicomFile({ pixels: pixels16(1, 2, 3, 4, 5, 6, 7) }))).toBe('DICOM_INCONSISTENT');

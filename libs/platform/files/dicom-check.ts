@@ -23,6 +23,16 @@ const truncated = () => new ImageRefused('IMAGE_TRUNCATED', `The image in the DI
 const inconsistent = (what: string) => new ImageRefused('DICOM_INCONSISTENT', `The DICOM file contradicts itself: ${what}. ${AGAIN}`);
 
 export function checkDicom(content: Buffer): CheckedDicom {
+  try {
+    return check(content);
+  } catch (error) {
+    if (error instanceof ImageRefused) throw error;
+    // the parser reads damaged values past their ends
+    throw new ImageRefused('IMAGE_TRUNCATED', `The DICOM file is damaged. ${AGAIN}`, { cause: error });
+  }
+}
+
+function check(content: Buffer): CheckedDicom {
   const data = parseDicom(content);
   const transferSyntax = data.string('x00020010') ?? '';
   const syntax = dicomSyntax(transferSyntax);

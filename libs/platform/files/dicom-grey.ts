@@ -8,7 +8,7 @@ export function dicomGrey(content: Buffer): Buffer {
   return inEightBits(storedValues(data), {
     window: windowOf(data),
     slope: data.floatString('x00281053') || 1,
-    intercept: data.floatString('x00281052') ?? 0,
+    intercept: data.floatString('x00281052') || 0,
     inverted: data.string('x00280004') === 'MONOCHROME1',
   });
 }
