@@ -34,7 +34,7 @@ module.exports = {
     error('prisma-in-database-only', 'Tenancy holds because one part alone can reach the tables.', { pathNot: `^libs/platform/database/|${TEST}` }, { path: '(^|/)node_modules/(@prisma|\\.prisma|prisma)/|^libs/platform/database/generated/' }),
     error('bullmq-in-queue-only', 'Jobs go through the typed registry.', { path: '^(apps|libs|seed)/', pathNot: `^libs/platform/queue/|${TEST}` }, { path: '(^|/)node_modules/bullmq/' }),
     error('pure-parts-know-no-server', 'These parts are functions of their arguments.', { path: pure }, { path: '(^|/)node_modules/(@nestjs|@prisma|fastify|@fastify|pg|bullmq|ioredis|nodemailer|rxjs)/|^(node:)?(http|https|net|child_process)$', pathNot: '/@types/' }),
-    error('thinking-parts-read-no-file', 'Papers read their fonts; the others read nothing.', { path: '^libs/(science|contracts|pathway)/' }, { path: '^(node:)?fs(/promises)?$' }),
+    error('thinking-parts-read-no-file', 'Papers read their fonts; the others read nothing.', { path: '^libs/(science|contracts|pathway)/', pathNot: `^libs/pathway/examples/|${TEST}` }, { path: '^(node:)?fs(/promises)?$' }),
     error('no-development-package', 'What the program needs at run time is a dependency.', { path: '^(apps/(api|worker|gateway)|libs|seed)/' }, { dependencyTypes: ['npm-dev'], dependencyTypesNot: ['type-only'], pathNot: '(^|/)node_modules/@types/' }),
     error('resolvable', 'Every import leads somewhere.', {}, { couldNotResolve: true }),
   ],
