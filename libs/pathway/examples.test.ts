@@ -1,15 +1,8 @@
-import { readFileSync } from 'node:fs';
 import type { Evaluation, Hold, Standing } from './evaluation.js';
 import { evaluate } from './evaluate.js';
-import type { Fact } from './facts.js';
-import type { Rules } from './rules.js';
+import { type Example, readExamples } from './examples/read.js';
 
-interface Expected { order: object; visits: Record<string, object>; studies: Record<string, object> }
-interface Example { name: string; now: string; facts: Fact[]; expect: Expected }
-
-const read = <T>(name: string): T => JSON.parse(readFileSync(new URL(`./examples/${name}`, import.meta.url), 'utf8')) as T;
-const examples = read<Example[]>('examples.json');
-const rules = read<Rules>('rules.json');
+const { examples, rules } = readExamples();
 
 describe('an order stands where its facts say', () => {
   it.each(examples)('$name', ({ facts, now, expect: expected }) => {
@@ -25,7 +18,7 @@ describe('an order stands where its facts say', () => {
 });
 
 /** Keeps what the examples speak of: steps, codes and days of holds, actions. */
-function inShort(found: Evaluation, expected: Expected): object {
+function inShort(found: Evaluation, expected: Example['expect']): object {
   return {
     order: like(found.order, expected.order),
     visits: map(found.visits, (visit, id) => like(visit, expected.visits[id] ?? {})),
