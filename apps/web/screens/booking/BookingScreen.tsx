@@ -1,1 +1,35 @@
-export const BookingScreen = () => null;
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import { useDog } from '../../api/register.js';
+import { Sheet } from '../../design/Sheet.js';
+import { NewDogForm } from '../../dog-entry/NewDogForm.js';
+import { BookingForm } from './BookingForm.js';
+import './booking.css';
+
+export function BookingScreen() {
+  const { dog: id } = useSearch({ from: '/inside/book' });
+  const navigate = useNavigate();
+  const { data: dog } = useDog(id);
+  const [adding, setAdding] = useState(false);
+  const choose = (chosen: string | undefined) => {
+    setAdding(false);
+    void navigate({ to: '/book', search: chosen ? { dog: chosen } : {}, replace: true });
+  };
+  return (
+    <>
+      <div className="head">
+        <h1>Book a visit</h1>
+        <p>
+          <kbd>Tab</kbd> next &nbsp; <kbd>Shift Tab</kbd> back &nbsp; <kbd>Y</kbd> <kbd>N</kbd> <kbd>D</kbd> answer &nbsp; <kbd>Ctrl Enter</kbd> book
+        </p>
+      </div>
+      {adding ? (
+        <Sheet title="New dog">
+          <NewDogForm onMade={(made) => choose(made.id)} onCancel={() => setAdding(false)} />
+        </Sheet>
+      ) : (
+        <BookingForm key={id} dog={id ? dog : undefined} onDog={choose} onNewDog={() => setAdding(true)} onBooked={(order) => void navigate({ to: '/orders/$order', params: { order } })} />
+      )}
+    </>
+  );
+}

@@ -1,0 +1,80 @@
+import { useState, type ReactNode } from 'react';
+import { addIdentifier, addPersonRole, personRoles, renameDog, type Dog } from '#libs/contracts/register';
+import { useAddToDog, usePeople } from '../../api/register.js';
+import { Button } from '../../design/Button.js';
+import { DateField } from '../../design/DateField.js';
+import { Select } from '../../design/Select.js';
+import { TextField } from '../../design/TextField.js';
+import { IdentifierFields, identifierMissing } from '../../dog-entry/IdentifierFields.js';
+import { EntryForm } from '../../entry/EntryForm.js';
+import { useEntry } from '../../entry/use-entry.js';
+
+const today = () => new Date().toISOString().slice(0, 10);
+
+export function AddName({ dog }: { dog: Dog }) {
+  return <Opened label="Another name">{(close) => <NameForm dog={dog} close={close} />}</Opened>;
+}
+
+function NameForm({ dog, close }: { dog: Dog; close: () => void }) {
+  const add = useAddToDog(dog.id);
+  const entry = useEntry(renameDog, { from: today() });
+  const submit = () => {
+    const body = entry.check();
+    if (body) add.mutate({ what: 'names', body }, { onSuccess: close, onError: entry.mark });
+  };
+  return (
+    <EntryForm label="Keep this name" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
+      <TextField label="Name" {...entry.field('name')} autoFocus />
+      <DateField label="From" {...entry.field('from')} />
+    </EntryForm>
+  );
+}
+
+export function AddIdentifier({ dog }: { dog: Dog }) {
+  return <Opened label="Another number">{(close) => <IdentifierForm dog={dog} close={close} />}</Opened>;
+}
+
+function IdentifierForm({ dog, close }: { dog: Dog; close: () => void }) {
+  const add = useAddToDog(dog.id);
+  const entry = useEntry(addIdentifier, { kind: 'transponder', how: 'typedTwice', from: today() });
+  const submit = () => {
+    const body = entry.check(identifierMissing(entry.values));
+    if (body) add.mutate({ what: 'identifiers', body }, { onSuccess: close, onError: entry.mark });
+  };
+  return (
+    <EntryForm label="Keep this number" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
+      <IdentifierFields value={entry.values} onChange={(v) => (['kind', 'value', 'how', 'again'] as const).forEach((k) => entry.set(k, v[k]))} error={entry.error} />
+      <DateField label="From" {...entry.field('from')} />
+    </EntryForm>
+  );
+}
+
+export function AddPerson({ dog }: { dog: Dog }) {
+  return <Opened label="Another person">{(close) => <PersonForm dog={dog} close={close} />}</Opened>;
+}
+
+const roleOptions = personRoles.map((id) => ({ id, name: { owner: 'Owner', coOwner: 'Co-owner', breeder: 'Breeder', agent: 'Agent', payer: 'Pays', addressee: 'Gets results' }[id] }));
+
+function PersonForm({ dog, close }: { dog: Dog; close: () => void }) {
+  const add = useAddToDog(dog.id);
+  const [q, setQ] = useState<string>();
+  const people = usePeople(q ?? '');
+  const entry = useEntry(addPersonRole, { from: today() });
+  const submit = () => {
+    const body = entry.check();
+    if (body) add.mutate({ what: 'people', body }, { onSuccess: close, onError: entry.mark });
+  };
+  return (
+    <EntryForm label="Keep this person" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
+      <TextField label="Find the person by name, phone or mail" value={q} onChange={setQ} autoFocus autoComplete="off" />
+      <Select label="Person" options={(people.data?.rows ?? []).map((p) => ({ id: p.id, name: p.name, hint: p.phone ?? p.email ?? '' }))} {...entry.field('person')} placeholder={q ? 'Choose' : 'Find somebody first'} />
+      <Select label="Is the dog’s" options={roleOptions} {...entry.field('role')} />
+      <DateField label="From" {...entry.field('from')} />
+    </EntryForm>
+  );
+}
+
+function Opened({ label, children }: { label: string; children: (close: () => void) => ReactNode }) {
+  const [open, setOpen] = useState(false);
+  return <div className="tasks">{open ? children(() => setOpen(false)) : <Button onPress={() => setOpen(true)}>{label}</Button>}</div>;
+}

@@ -1,0 +1,19 @@
+import { fullDay } from '../../design/format.js';
+
+type Row = { what: string; more: string; from: string; until: string | null };
+
+export function DatedList({ rows }: { rows: readonly Row[] }) {
+  return (
+    <ul className="stack small">
+      {rows.map((r, i) => (
+        <li key={i}>
+          <b className="num">{r.what}</b> {r.more}
+          <div className="quiet">
+            from {fullDay(r.from)}
+            {r.until && ` to ${fullDay(r.until)}`}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
