@@ -3,41 +3,49 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { root } from './root.mjs';
 
-const DOCUMENT = 'DEVELOPERS.md';
-
-/** A part stands between <!-- made: NAME --> and <!-- end: NAME --> and is made by a built module. */
-const parts = [{ name: 'error codes', module: 'libs/contracts/errors.js', make: ({ errorCodes }) => errorTable(errorCodes) }];
+/** Made by built modules: a whole file, or the part of a file between <!-- made: PART --> and <!-- end: PART -->. */
+const documents = [
+  { file: 'docs/roads.svg', module: 'libs/pathway/draw-roads.js', make: ({ drawRoads }) => drawRoads() },
+  { file: 'DEVELOPERS.md', part: 'error codes', module: 'libs/contracts/errors.js', make: ({ errorCodes }) => errorTable(errorCodes) },
+];
 
 function errorTable(codes) {
   const rows = Object.entries(codes).map(([code, { status, says }]) => `| \`${code}\` | ${status} | ${says} |`);
   return ['| Code | Status | What the person reads |', '| --- | --- | --- |', ...rows].join('\n');
 }
 
-function replacePart(text, name, content) {
-  const [begin, end] = [`<!-- made: ${name} -->`, `<!-- end: ${name} -->`];
+function replacePart(text, { file, part }, content) {
+  const [begin, end] = [`<!-- made: ${part} -->`, `<!-- end: ${part} -->`];
   const [from, to] = [text.indexOf(begin), text.indexOf(end)];
-  if (from < 0 || to < from) throw new Error(`${DOCUMENT} has no place for "${name}": it needs the lines ${begin} and ${end}.`);
+  if (from < 0 || to < from) throw new Error(`${file} has no place for "${part}": it needs the lines ${begin} and ${end}.`);
   return `${text.slice(0, from + begin.length)}\n${content}\n${text.slice(to)}`;
 }
 
-/** The document as the code would have it, and the names of the parts that differ. */
-async function remake() {
-  const before = fs.readFileSync(path.join(root, DOCUMENT), 'utf8');
-  let after = before;
-  const changed = [];
-  for (const { name, module, make } of parts) {
-    const content = make(await import(pathToFileURL(path.join(root, 'dist', module))));
-    const next = replacePart(after, name, content.trim());
-    if (next !== after) changed.push(`${name} in ${DOCUMENT}`);
-    after = next;
-  }
-  return { after, changed };
+/** What the code would have a file hold, or undefined when it holds that already. */
+async function remake(document) {
+  const content = document.make(await import(pathToFileURL(path.join(root, 'dist', document.module))));
+  const file = path.join(root, document.file);
+  const before = fs.existsSync(file) ? fs.readFileSync(file, 'utf8') : '';
+  const after = document.part ? replacePart(before, document, content) : content;
+  return after === before ? undefined : after;
 }
 
-export const checkDocuments = async () => (await remake()).changed;
+async function eachStale(act) {
+  const stale = [];
+  for (const document of documents) {
+    const content = await remake(document);
+    if (content === undefined) continue;
+    stale.push(document.part ? `${document.part} in ${document.file}` : document.file);
+    act(path.join(root, document.file), content);
+  }
+  return stale;
+}
 
-export async function writeDocuments() {
-  const { after, changed } = await remake();
-  if (changed.length) fs.writeFileSync(path.join(root, DOCUMENT), after);
-  return changed;
+export const checkDocuments = () => eachStale(() => {});
+
+export function writeDocuments() {
+  return eachStale((file, content) => {
+    fs.mkdirSync(path.dirname(file), { recursive: true });
+    fs.writeFileSync(file, content);
+  });
 }

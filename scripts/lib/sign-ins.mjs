@@ -3,10 +3,11 @@ import path from 'node:path';
 
 /** The demo's sign-ins, which the seed leaves in the data folder. */
 export function printSignIns(folder) {
-  const file = path.join(folder, 'demo-sign-ins.json');
-  if (!fs.existsSync(file)) return;
-  const people = JSON.parse(fs.readFileSync(file, 'utf8'));
-  const width = Math.max(...people.map(({ email }) => email.length));
+  const people = JSON.parse(fs.readFileSync(path.join(folder, 'demo-sign-ins.json'), 'utf8'));
+  const width = (of) => Math.max(...people.map((person) => of(person).length));
+  const [mail, secret] = [width(({ email }) => email), width(({ password }) => password)];
   console.log('\nDemo sign-ins (they exist in the demo alone):');
-  for (const { email, password, role } of people) console.log(`  ${email.padEnd(width)}  ${password}  ${role}`);
+  for (const { name, roles, home, email, password } of people) {
+    console.log(`  ${email.padEnd(mail)}  ${password.padEnd(secret)}  ${name}, ${roles.join(' and ')}, ${home}`);
+  }
 }
