@@ -1,5 +1,6 @@
 import fs from 'node:fs';
 import path from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { contentOf, createDatabase, dropDatabase, noteDemo, noteFilling } from './database-content.mjs';
 import { deployMigrations } from './deploy-migrations.mjs';
 import { keptPasswords, setLogins } from './logins.mjs';
@@ -31,12 +32,20 @@ export async function decideContent({ url, empty }) {
   return { demo: content === 'demo' || fill, fill };
 }
 
-/** Migrations, and the restricted logins unless they are given; answers the addresses of the logins. */
+/** Migrations, the restricted logins unless they are given, and the queue's tables; answers the addresses of the logins. */
 export async function prepareDatabase({ url, fill, folder, given }) {
   if (fill) await noteFilling(url);
   const applied = await deployMigrations(url);
   if (applied.length) say(`Applied ${applied.length} migration${applied.length === 1 ? '' : 's'}.`);
-  return given ?? setLogins(url, keptPasswords(folder));
+  const logins = given ?? (await setLogins(url, keptPasswords(folder)));
+  if (!process.env.REDIS_URL) await makeQueueTables(url, logins);
+  return logins;
+}
+
+/** Without Redis the queue lives in this database, in tables that only the owner may make. */
+async function makeQueueTables(ownerUrl, logins) {
+  const { prepareQueue } = await import(pathToFileURL(path.join(root, 'dist/libs/platform/queue/prepare-queue.js')));
+  await prepareQueue({ ownerUrl, logins: [decodeURIComponent(new URL(logins.worker).username)] });
 }
 
 export async function fillDemo(url, env) {
