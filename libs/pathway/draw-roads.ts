@@ -3,9 +3,11 @@ import { type Move, studyMoves, visitMoves } from './roads.js';
 import { type StudyStep, studySteps, type VisitStep, visitSteps } from './steps.js';
 import { actionLabels, stepLabels } from './words.js';
 
-const ROW = 84;
+const ROW = 96;
 const TOP = 64;
-const COLUMN = 560;
+const COLUMN = 640;
+const INK = '#1b2230';
+const SECOND = '#49525f';
 const KNOT = 7;
 
 /** The roads of a visit and of a study as one SVG picture, drawn from the tables that the code runs on. */
@@ -34,11 +36,11 @@ function road<Step extends keyof typeof stepLabels>(title: string, x: number, st
       const next = onward(place);
       const side = moves.filter((move) => move.from.includes(step) && move !== next);
       return [
-        ...(next ? [line(x + KNOT, y(place), y(place + 1)), text(x + 24, y(place) + ROW / 2 + 4, labels(next.by), 'fill="#49525f"')] : []),
-        `<circle cx="${x + KNOT}" cy="${y(place)}" r="${KNOT}" fill="#1b2230"/>`,
+        ...(next ? [line(x + KNOT, y(place), y(place + 1)), text(x + 24, y(place) + ROW / 2 + 4, labels(next.by), '', SECOND)] : []),
+        `<circle cx="${x + KNOT}" cy="${y(place)}" r="${KNOT}" fill="${INK}"/>`,
         text(x + 24, y(place) + 5, stepLabels[step], 'font-weight="650"'),
         ...side.map((move, row) =>
-          text(x + 200, y(place) + 5 + row * 17, `${labels(move.by)} → ${stepLabels[move.to]}`, 'font-size="12.5" fill="#49525f"')),
+          text(x + 290, y(place) + 5 + row * 17, `${labels(move.by)} → ${stepLabels[move.to]}`, 'font-size="12.5"', SECOND)),
       ];
     }),
   ];
@@ -47,7 +49,7 @@ function road<Step extends keyof typeof stepLabels>(title: string, x: number, st
 const labels = (actions: readonly Action[]): string => actions.map((action) => actionLabels[action]).join(', ');
 
 const line = (x: number, from: number, to: number): string =>
-  `<path d="M${x} ${from}V${to}" stroke="#1b2230" stroke-width="3"/>`;
+  `<path d="M${x} ${from}V${to}" stroke="${INK}" stroke-width="3"/>`;
 
-const text = (x: number, y: number, words: string, style: string): string =>
-  `<text x="${x}" y="${y}" fill="#1b2230" ${style}>${words.replace(/&/g, '&amp;').replace(/</g, '&lt;')}</text>`.replace('fill="#1b2230" fill=', 'fill=').replace(/fill="#1b2230" (font-size="12.5") fill=/, '$1 fill=');
+const text = (x: number, y: number, words: string, style: string, fill = INK): string =>
+  `<text x="${x}" y="${y}" fill="${fill}" ${style}>${words.replace(/&/g, '&amp;').replace(/</g, '&lt;')}</text>`;

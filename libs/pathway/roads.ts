@@ -40,6 +40,9 @@ export const studyMoves: readonly Move<StudyStep>[] = [
   { from: ['released', 'reported'], by: ['askAppeal'], to: 'appealed' },
   { from: ['appealed'], by: ['closeAppeal'], to: 'reported' },
   { from: [...unsent, 'sent', 'withCentre'], by: ['endStudy'], to: 'ended' },
-  { from: beforeLetter, by: ['withdrawStudy'], to: 'ended' },
+  { from: beforeLetter, by: ['withdrawStudy', 'decideAfterDeath'], to: 'ended' },
   { from: ['asked'], by: ['cancelOrder', 'recordDeath'], to: 'ended' },
 ];
+
+/** These take a study back to wherever its films, packages and other results leave it; only the usual place is drawn. */
+export const studyReturns: readonly Action[] = ['refuseResult', 'withdrawResult', 'consentStudy'];

@@ -1,7 +1,7 @@
 import type { Standing } from './evaluation.js';
 import type { Knot, KnotState, ThreadLine } from './thread.js';
 import { retakeWords } from './thread-visit.js';
-import { dayWords, holdWords } from './words.js';
+import { dayWords, holdSentence } from './words.js';
 
 const spoken = (name: string): string => (name === 'goneHome' ? 'gone home' : name);
 
@@ -24,8 +24,7 @@ export function sentenceOf(kind: 'visit' | 'study', line: Omit<ThreadLine, 'sent
   const here = names('here')[0];
   if (here !== undefined) parts.push(`Now at: ${here}.`);
   if (hold) {
-    const { title, rest } = holdWords(hold);
-    parts.push(`On hold at: ${names('held')[0] ?? here ?? 'the start'}. ${title}${/[.?]$/.test(title) ? '' : '.'} ${rest}`);
+    parts.push(`On hold at: ${names('held')[0] ?? here ?? 'the start'}. ${holdSentence(hold)}`);
   } else if (here === undefined && !sentBack) {
     const next = names('toCome')[0];
     parts.push(done.length === 0 ? `Not begun; next: ${next}.` : `Next: ${next}.`);

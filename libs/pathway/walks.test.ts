@@ -5,7 +5,7 @@ import { endless, stuck } from './examples/invariants.js';
 import { readExamples } from './examples/read.js';
 import { type Stride, walk } from './examples/walk.js';
 import { pictureOf } from './picture.js';
-import { type Move, studyMoves, visitMoves } from './roads.js';
+import { type Move, studyMoves, studyReturns, visitMoves } from './roads.js';
 
 const { rules } = readExamples();
 /** The same walks for every property, other ones each time; a failure names its seed. */
@@ -90,10 +90,10 @@ describe('along allowed actions', () => {
     }), runs);
   });
 
-  it('reaches the end of the road', () => {
+  it('reaches the end of the road, or these walks would prove little', () => {
     const reached = new Set(Array.from({ length: 40 }, (_, seed) => walkOf(seed))
       .flatMap((strides) => strides.flatMap(({ after }) => Object.values(after.evaluation.studies).map((study) => study.step))));
-    expect([...reached]).toEqual(expect.arrayContaining(['rejected', 'released', 'reported', 'ended']));
+    expect([...reached]).toEqual(expect.arrayContaining(['withCentre', 'released', 'reported', 'ended']));
   });
 });
 
@@ -102,7 +102,7 @@ function undrawn({ before, action, on, after }: Stride): string[] {
   if (on.scope === 'order') return [];
   const [from, to] = [before, after].map(({ evaluation }) =>
     (on.scope === 'visit' ? evaluation.visits[on.id] : evaluation.studies[on.id])?.step);
-  if (from === undefined || from === to) return [];
+  if (from === undefined || from === to || studyReturns.includes(action)) return [];
   const moves: readonly Move<string>[] = on.scope === 'visit' ? visitMoves : studyMoves;
   const drawn = moves.some((move) => move.from.includes(from) && move.by.includes(action) && move.to === to);
   return drawn ? [] : [`${on.scope}: ${from} by ${action} to ${to}`];

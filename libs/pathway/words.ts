@@ -50,6 +50,12 @@ export function holdWords(hold: Hold, naming: Naming = {}): HoldWords {
   };
 }
 
+/** A hold in one line of plain text, for a mail or a refusal. */
+export function holdSentence(hold: Hold, naming: Naming = {}): string {
+  const { title, rest } = holdWords(hold, naming);
+  return `${title}${/[.?]$/.test(title) ? '' : '.'} ${rest}`;
+}
+
 function deadline(by: string, naming: Naming): string {
   return by.includes('T') ? `Due ${clock(by, naming)}.` : `By ${onDay(by, naming)}.`;
 }

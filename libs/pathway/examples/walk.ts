@@ -11,13 +11,18 @@ import { fact, randomPayload } from './random-fact.js';
 export interface Place { facts: Fact[]; now: string; evaluation: Evaluation }
 export interface Stride { before: Place; action: Action; on: On; after: Place }
 
-/** A walk along allowed actions only, as people would do them; each stride appends one fact. */
+/** A walk along allowed actions, as people would take them, with news from outside in between. */
 export function walk(c: Chooser, strides: number, rules: Rules): Stride[] {
   const start = '2026-11-25T08:00:00.000Z';
   let place: Place = { facts: [], now: start, evaluation: evaluate([], start, rules) };
   const straight = c.below(3) === 0;
   const walked: Stride[] = [];
   for (let n = 0; n < strides; n += 1) {
+    const news = !straight && c.below(20) === 0 ? fromOutside(c, place, rules) : null;
+    if (news) {
+      const facts = [...place.facts, news];
+      place = { ...place, facts, evaluation: evaluate(facts, place.now, rules) };
+    }
     const choice = choose(c, place.evaluation, straight);
     if (!choice) break;
     const now = later(place.now, c);
@@ -40,19 +45,45 @@ function later(now: string, c: Chooser): string {
   return new Date(Date.parse(now) + minutes * 60_000).toISOString();
 }
 
+const outside = [
+  'sendOutcome', 'imageChecked', 'imagesLost', 'protocolChanged', 'centreClosed', 'practiceClosing', 'resultChecked', 'resultArrived',
+  'ourDogSeenElsewhere', 'fitnessChecked', 'causeFound', 'dogRestated',
+] as const satisfies readonly FactType[];
+
+/** What comes in from elsewhere, asked or not. */
+function fromOutside(c: Chooser, { facts, now }: Place, rules: Rules): Fact | null {
+  const { studies, visits, films } = pictureOf(facts, rules);
+  if (studies.length === 0 || visits.length === 0) return null;
+  const type = c.of(outside);
+  const study = c.of(studies);
+  const send = study.facts.last('packageSent')?.send;
+  const result = study.results.waiting[0]?.result ?? `outside${facts.length}`;
+  const film = films.at(-1)?.id;
+  if ((type === 'imagesLost' || type === 'imageChecked') && film === undefined) return null;
+  const about = {
+    study: study.id, visit: visits.at(-1)?.id, send, centre: study.centre, exposure: film, exposures: [film],
+    result: type === 'resultArrived' ? `outside${facts.length}` : result, reading: 'first',
+  };
+  const payload = Object.entries(randomPayload[type](c)).map(([key, value]) => [key, key in about ? about[key as keyof typeof about] : value]);
+  return fact(type, Object.fromEntries(payload) as Payloads[typeof type], { id: `f${facts.length}`, at: now, by: 'queue', role: 'queue' });
+}
+
 /** Ends and detours: some walks take none, or few would come far. */
 const detours = new Set<Action>([
   'cancelOrder', 'recordDeath', 'recordHarm', 'erasePerson', 'recordTransfer', 'offerReferral', 'cancelVisit', 'recordMissed', 'turnAway',
   'endStudy', 'withdrawStudy', 'withdrawSedation', 'leaveStudyOut', 'disownFilm', 'rejectFilms', 'changeCentre', 'refuseResult', 'withdrawResult',
   'stopImaging', 'settleViews', 'assignFilm', 'askAppeal', 'confirmAddressees',
 ]);
+const lateDetours = new Set<Action>(['rejectFilms', 'askAppeal', 'withdrawResult', 'refuseResult', 'stopImaging', 'settleViews']);
 const road = new Set<Action>([
   'openVisit', 'admit', 'startSedation', 'takeView', 'judgeView', 'signRecovery', 'giveSheet', 'seal', 'send', 'acknowledge', 'enterResult',
   'acceptResult', 'releaseLetter', 'recordOutcome', 'resolveLetter', 'sealSupplement', 'releaseCorrection', 'tellCentre',
 ]);
 
 function weightOf(action: Action, evaluation: Evaluation, wanted: Set<Action>, straight: boolean): number {
-  if (detours.has(action)) return straight ? 0 : 1;
+  if (straight && detours.has(action)) return 0;
+  if (lateDetours.has(action)) return 8;
+  if (detours.has(action)) return 1;
   // A view is taken again, and imaging ended, only while that helps; a dog goes home after it has recovered.
   const missing = Object.values(evaluation.studies).some((study) => study.step === 'asked' || study.step === 'imaging');
   if (action === 'endImaging') return missing ? 0 : 60;
