@@ -1,0 +1,23 @@
+import type { Db } from '#libs/platform/database/db';
+import type { FileStore } from '#libs/platform/files/file-store';
+import { FilmRoom } from './films.js';
+import { foundScheme } from './found-scheme.js';
+import type { Road } from './roads/road.js';
+import { playScenario } from './scenario.js';
+
+export interface Filling {
+  db: Db;
+  files: FileStore;
+  publicUrl: string;
+  now: Date;
+  say?: (line: string) => void;
+}
+
+/** Fills an empty database with the demo; a database that has a scheme is left as it is. */
+export async function fillDemo({ db, files, publicUrl, now, say = () => undefined }: Filling): Promise<Road[] | undefined> {
+  const taken = await db.system('filling in the demo', (tx) => tx.scheme.count());
+  if (taken > 0) return undefined;
+  const scheme = await foundScheme(db, now);
+  say(`${scheme.dogs.size} dogs, their people and ${Object.keys(scheme.houses).length} practices are in the register.`);
+  return playScenario({ db, files, films: new FilmRoom(), scheme, publicUrl }, now, say);
+}
