@@ -48,9 +48,22 @@ export const joint = z.object({
   joint: z.string().max(40),
   value: z.union([z.number(), z.string().max(20)]).optional(),
   reason: z.string().max(40).optional(),
-  flags: z.array(z.string().max(40)).max(10).optional(),
-  note: z.string().max(500).optional(),
+  /** Recorded beside the value: arthrosis, primary lesion, Norberg angle. Which ones, the study's row says. */
+  findings: z.record(z.string().max(40), z.union([z.boolean(), z.string().max(40), z.number()])).optional(),
 });
 export type Joint = z.infer<typeof joint>;
 
 export const password = z.string().min(10, 'At least 10 signs.').max(200);
+
+/** A finding that may stand beside a joint's value, as a form needs it. */
+export const findingField = z.object({
+  code: z.string(),
+  words: z.string(),
+  kind: z.enum(['yesNo', 'choice', 'number']),
+  choices: z.array(z.object({ code: z.string(), words: z.string() })),
+  unit: z.string(),
+  min: z.number().nullable(),
+  max: z.number().nullable(),
+  required: z.boolean(),
+});
+export type FindingField = z.infer<typeof findingField>;

@@ -74,14 +74,15 @@ export type DogListRow = z.infer<typeof dogListRow>;
 
 export const renameDog = z.object({ name, latinName: name.optional(), from: localDay });
 export const addIdentifier = newIdentifier.extend({ from: localDay });
-export const addPersonRole = z.object({ person: id, role: personRole, from: localDay });
+/** With `until` it is over; for a role that stands since `from`, this is its end. */
+export const addPersonRole = z.object({ person: id, role: personRole, from: localDay, until: localDay.optional() });
 
 // A practice's own register, kept by its manager.
 export const newStaff = z.object({ name, email, roles: z.array(role).min(1, 'Choose at least one role.'), password });
 export const staff = z.object({ id, name: z.string(), email: z.string(), roles: z.array(role), active: z.boolean() });
 export const newRoom = z.object({ name, kind: z.enum(['xray', 'ward', 'consulting']) });
 export const room = z.object({ id, name: z.string(), kind: z.string() });
-export const newEquipment = z.object({ name, kind: z.enum(['xray', 'loadedViewDevice', 'monitor']), checkedUntil: localDay });
+export const newEquipment = z.object({ name, kind: z.enum(['xray', 'distractionDevice', 'loadFrame', 'monitor']), checkedUntil: localDay });
 export const equipment = z.object({ id, name: z.string(), kind: z.string(), checkedUntil: localDay });
 export const newAccreditation = z.object({ staff: id, protocol: z.string().max(40), from: localDay, until: localDay, evidence: sentence });
 export const accreditation = z.object({ id, staff: id, staffName: z.string(), protocol: z.string(), protocolName: z.string(), from: localDay, until: localDay, evidence: z.string() });

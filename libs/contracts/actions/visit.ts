@@ -12,6 +12,8 @@ export const drugLine = z.object({
   doseUnit: z.enum(['mg/kg', 'µg/kg', 'mg/m²', 'µg/m²']),
   concentration: z.number().positive(),
   concentrationUnit: z.enum(['mg/mL', 'µg/mL']),
+  /** Only for a dose per m²: the constant that the vet's own handbook takes the body surface with. */
+  surfaceConstant: z.union([z.literal(10), z.literal(10.1)]).optional(),
   resolutionMl: z.union([z.literal(0.01), z.literal(0.05), z.literal(0.1), z.literal(0.5)]),
 });
 export type DrugLine = z.infer<typeof drugLine>;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, localDay } from '../common.js';
+import { findingField, id, localDay } from '../common.js';
 import { dog } from '../register.js';
 
 const scope = z.enum(['order', 'visit', 'study']);
@@ -122,7 +122,7 @@ export const studyView = z.object({
   joints: z.array(z.object({ joint: z.string(), name: z.string() })),
   value: z.object({ kind: z.enum(['number', 'grade']), unit: z.string(), min: z.number().nullable(), max: z.number().nullable(), decimals: z.int(), grades: z.array(z.string()) }),
   noValueReasons: z.array(z.object({ code: z.string(), words: z.string() })),
-  flags: z.array(z.object({ code: z.string(), words: z.string() })),
+  findings: z.array(findingField),
   consent: z.object({ study: z.string().nullable(), sendAll: z.string().nullable() }),
   packages: z.array(z.object({ id, sealedAt: z.string(), films: z.int(), manifest: z.string() })),
   sends: z.array(z.object({ id, at: z.string(), centre: z.string(), outcome: z.string(), acknowledged: z.boolean() })),

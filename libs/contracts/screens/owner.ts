@@ -57,6 +57,8 @@ export const certificateCheck = z.object({
   study: z.object({ protocol: z.string(), version: z.string(), imagedOn: localDay, ageAtImaging: z.string(), centre: z.string(), identityReadBy: z.string() }),
   joints: z.array(z.object({ name: z.string(), words: z.string() })),
   dogResult: z.string(),
+  /** Every label and value as it is printed, in the paper's order. */
+  printed: z.array(z.object({ label: z.string(), value: z.string() })),
   replacedBy: z.string().nullable(),
   limits: z.array(z.string()),
 });

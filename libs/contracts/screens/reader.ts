@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, localDay, sentence } from '../common.js';
+import { findingField, id, localDay, sentence } from '../common.js';
 import { enteredResult } from '../actions/study.js';
 
 /** What a reader sees: a package, never an owner or a practice. */
@@ -17,7 +17,7 @@ export const packageScreen = packageRow.extend({
   joints: z.array(z.object({ joint: z.string(), name: z.string() })),
   value: z.object({ kind: z.enum(['number', 'grade']), unit: z.string(), min: z.number().nullable(), max: z.number().nullable(), decimals: z.int(), grades: z.array(z.string()) }),
   noValueReasons: z.array(z.object({ code: z.string(), words: z.string() })),
-  flags: z.array(z.object({ code: z.string(), words: z.string() })),
+  findings: z.array(findingField),
   reading: z.object({ ref: z.string(), joints: z.array(z.object({ name: z.string(), words: z.string() })), comment: z.string().nullable(), signedBy: z.string(), at: z.string() }).nullable(),
   remarks: z.array(z.string()),
 });
