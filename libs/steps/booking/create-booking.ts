@@ -1,0 +1,112 @@
+import { randomUUID } from 'node:crypto';
+import type { NewBooking } from '#libs/contracts/booking';
+import type { Prices } from '#libs/contracts/register';
+import { nextAccession } from '#libs/science/identifiers/accession';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import { evaluate } from '#libs/pathway/evaluate';
+import { holdWords } from '#libs/pathway/words';
+import type { Tx } from '#libs/platform/database/db';
+import type { Actor } from '../record/actor.js';
+import { append } from '../record/append.js';
+import { readOrder, type OrderRecord } from '../record/order-record.js';
+import type { StepDeps } from '../record/step-deps.js';
+import { personName } from '../record/person-name.js';
+import { badInput, StepError } from '../record/step-error.js';
+import { workOn, type Stated, type Work } from '../record/work.js';
+import { estimateOf } from './estimate-of.js';
+import { findFitness } from './find-fitness.js';
+import { holdSlot } from './hold-slot.js';
+import { sayBooked } from './say-booked.js';
+
+/** One call books everything or nothing. The same key again answers with the same order. */
+export async function createBooking(deps: StepDeps, actor: Actor, input: NewBooking): Promise<{ order: string; accession: string }> {
+  return deps.db.practice(actor.practice, async (tx) => {
+    const known = await tx.order.findUnique({ where: { id: input.key }, select: { id: true, accession: true } });
+    if (known) return { order: known.id, accession: known.accession };
+    const order = await openOrder(tx, deps.clock.now(), actor, input);
+    const work = workOn(tx, deps.clock.now(), actor, order, deps.publicUrl);
+    await bookFirstVisit(work, input);
+    return { order: order.id, accession: order.accession };
+  });
+}
+
+async function openOrder(tx: Tx, now: Date, actor: Actor, input: NewBooking): Promise<OrderRecord> {
+  const dog = await tx.dog.findFirst({ where: { id: input.dog, practiceId: actor.practice }, select: { id: true } });
+  if (!dog) throw badInput('dog', 'This dog is not in your register.');
+  const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { letters: true, nextNumber: true } });
+  const accession = nextAccession(practice.letters, now.getUTCFullYear(), practice.nextNumber - 1);
+  // Two desks at once: the second waits here and takes the next number.
+  const claimed = await tx.practice.updateMany({ where: { id: actor.practice, nextNumber: practice.nextNumber }, data: { nextNumber: accession.number + 1 } });
+  if (claimed.count === 0) throw new StepError('CHANGED_MEANWHILE', 'Another booking was made at the same moment. Press again.');
+  await tx.$executeRaw`INSERT INTO orders (id, practice_id, accession, dog_id) VALUES (${input.key}::uuid, ${actor.practice}::uuid, ${accession.text}, ${input.dog}::uuid)`;
+  const order = await readOrder(tx, input.key);
+  if (!order) throw new StepError('NOT_FOUND');
+  return order;
+}
+
+async function bookFirstVisit(work: Work, input: NewBooking): Promise<void> {
+  const { tx, actor, order } = work;
+  const visit = randomUUID();
+  const studies = input.studies.map((s) => ({ ...s, id: randomUUID() }));
+  for (const s of studies) checkStudy(order, s);
+  const stated = await statements(work, input, visit, studies);
+  // The dry run: what would stand in the way of this booking refuses it, before anything is stored.
+  refuseWhatCannotBe(work, stated);
+  await holdSlot(tx, { practice: actor.practice, order: order.id, visit, zone: order.rules.practices[actor.practice]!.zone }, input.slot);
+  await append(work, stated, { action: 'book', role: 'desk' });
+  await sayBooked(work, visit, input.advice, false);
+}
+
+function checkStudy(order: OrderRecord, s: { protocol: string; version: string; centre: string }): void {
+  if (!findProtocol(s.protocol, s.version)) throw badInput('studies', 'This study is not installed in that version. Reload the page.');
+  if (!order.centres[s.centre]?.protocols.includes(s.protocol)) throw badInput('studies', 'This centre does not read this study. Choose another centre.');
+}
+
+async function statements(work: Work, input: NewBooking, visit: string, studies: { id: string; protocol: string; version: string; centre: string }[]): Promise<Stated[]> {
+  const { tx, actor, order } = work;
+  const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { prices: true } });
+  const estimate = estimateOf({ prices: practice.prices as Prices, studies: studies.map((s) => ({ ...s, centre: order.centres[s.centre]! })) });
+  if (estimate.total.amountMinor !== input.estimateTotalMinor) throw new StepError('CHANGED_MEANWHILE', 'A price changed while you were booking. Look at the estimate again and read it out anew.');
+  const { slot } = input;
+  const numbers = await tx.dogIdentifier.findMany({ where: { dogId: input.dog, kind: { not: 'none' }, until: null }, select: { value: true } });
+  const dog = await tx.dog.findUniqueOrThrow({ where: { id: input.dog }, select: { bornEarliest: true, bornLatest: true, bornPrecision: true } });
+  const names = await slotNames(tx, slot);
+  const stated: Stated[] = [
+    { type: 'orderOpened', order: order.id, dog: input.dog, birth: { date: day(dog.bornEarliest), precision: dog.bornPrecision as 'day', latest: day(dog.bornLatest) }, numbers: numbers.map((n) => n.value), addressees: input.addressees },
+    ...studies.map((s): Stated => ({ type: 'studyAdded', study: s.id, protocol: s.protocol, version: s.version, centre: s.centre })),
+    { type: 'payerNamed', payer: input.payer, detail: { name: await personName(work, input.payer) } },
+    { type: 'visitOpened', visit, studies: studies.map((s) => s.id), why: 'first' },
+    { type: 'visitBooked', visit, day: slot.day, start: slot.start, where: actor.practice, operator: slot.operator, room: slot.room, detail: { ...names, nurse: slot.nurse, vet: slot.vet, minutes: slot.minutes, estimate, ...(input.advice ? { advice: input.advice } : {}) } },
+    { type: 'answersGiven', visit, stage: 'booking', answers: input.answers, detail: { notes: input.answerNotes } },
+  ];
+  if (input.estimateAccepted) stated.push({ type: 'estimateAccepted', visit, amountMinor: estimate.total.amountMinor, currency: estimate.total.currency, how: input.estimateAccepted.how, payer: input.estimateAccepted.by, detail: { name: await personName(work, input.estimateAccepted.by), lines: estimate.lines } });
+  for (const s of studies) stated.push({ type: 'fitnessChecked', visit, study: s.id, problems: await findFitness(tx, { practice: actor.practice, dog: input.dog, order: order.id, protocol: s.protocol, version: s.version, day: slot.day, operator: slot.operator }) });
+  return stated;
+}
+
+const day = (d: Date): string => d.toISOString().slice(0, 10);
+
+export async function slotNames(tx: Tx, slot: { room: string; operator: string; nurse: string; vet: string }): Promise<Record<string, string>> {
+  const room = await tx.room.findUnique({ where: { id: slot.room }, select: { name: true } });
+  const people = await tx.staff.findMany({ where: { id: { in: [slot.operator, slot.nurse, slot.vet] }, active: true }, select: { id: true, name: true } });
+  const name = (id: string, what: string) => people.find((p) => p.id === id)?.name ?? refuse(what);
+  if (!room) throw badInput('slot.room', 'This room is not in your practice.');
+  return { roomName: room.name, operatorName: name(slot.operator, 'operator'), nurseName: name(slot.nurse, 'nurse'), vetName: name(slot.vet, 'vet') };
+}
+
+function refuse(what: string): never {
+  throw badInput(`slot.${what}`, 'This person does not work in your practice.');
+}
+
+/** Whatever would forbid taking a view, admitting or sedating because of the day, the dog's age or the operator. */
+const MUST_FIT = new Set(['TOO_YOUNG', 'NOT_FIT', 'POSTPONED', 'PREGNANT', 'REST_DAYS', 'RULES_UNKNOWN']);
+
+export function refuseWhatCannotBe(work: Work, stated: Stated[]): void {
+  const now = work.now.toISOString();
+  const facts = stated.map((s) => ({ ...s, id: randomUUID(), at: now, rec: now, by: work.actor.id, role: 'desk' as const, practice: work.actor.practice }));
+  const then = evaluate([...work.order.facts, ...facts] as never, now, work.order.rules);
+  const holds = [...Object.values(then.visits), ...Object.values(then.studies)].flatMap((s) => s.holds).filter((h) => MUST_FIT.has(h.code));
+  if (holds.length === 0) return;
+  const because = holds.map((h) => { const words = holdWords(h); return { code: h.code, words: `${words.title} ${words.rest}` }; });
+  throw new StepError('NOT_ELIGIBLE', because.map((b) => b.words).join(' '), { because });
+}

@@ -1,0 +1,26 @@
+import type { Estimate } from '#libs/contracts/booking';
+import type { Prices } from '#libs/contracts/register';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+
+export interface EstimateFor {
+  prices: Prices;
+  studies: { protocol: string; version: string; centre: { name: string; feeMinor: number } }[];
+}
+
+/**
+ * What a visit is expected to cost, in integer minor units. A view that two studies share is taken, and paid, once.
+ * Tax is on the sum and rounded once, halves up.
+ */
+export function estimateOf({ prices, studies }: EstimateFor): Estimate {
+  const views = new Set(studies.flatMap((s) => findProtocol(s.protocol, s.version)?.views.filter((v) => v.required).map((v) => v.code) ?? []));
+  const centres = [...new Set(studies.map((s) => s.centre.name))];
+  const lines = [
+    { words: 'Sedation, with monitoring', amountMinor: prices.sedationMinor },
+    { words: `${views.size} ${views.size === 1 ? 'radiograph' : 'radiographs'}`, amountMinor: views.size * prices.radiographMinor },
+    ...studies.map((s) => ({ words: `Reading of ${findProtocol(s.protocol, s.version)?.deskName ?? s.protocol}, ${s.centre.name}`, amountMinor: s.centre.feeMinor })),
+    { words: centres.length > 1 ? `Sending, ${centres.length} centres` : 'Sending', amountMinor: centres.length * prices.sendingMinor },
+  ];
+  const net = lines.reduce((sum, line) => sum + line.amountMinor, 0);
+  const tax = Math.round((net * prices.taxPercent) / 100);
+  return { lines: [...lines, { words: `Tax ${prices.taxPercent}%`, amountMinor: tax }], total: { amountMinor: net + tax, currency: prices.currency } };
+}

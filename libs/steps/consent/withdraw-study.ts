@@ -1,0 +1,4 @@
+import { useCase } from '../record/use-case.js';
+
+/** What can no longer be undone was said before the yes; taking it back stops everything that still can be stopped. */
+export const withdrawStudy = useCase('withdrawStudy', (_work, on, input) => [{ type: 'consentWithdrawn', purpose: input.purpose, study: on, ...(input.why ? { why: input.why } : {}) }]);

@@ -1,0 +1,68 @@
+/** What a mail is written from: frozen when it was decided; links are made when it is sent. */
+export interface MailData {
+  data: Record<string, unknown>;
+  toName: string;
+  practice: { name: string; phone: string; address: string } | null;
+  ownerLink?: string;
+  readerLink?: string;
+}
+
+export interface MailText {
+  /** Never says anything about a result. */
+  subject: string;
+  paragraphs: string[];
+}
+
+export type Template = (mail: MailData) => MailText;
+const s = (value: unknown): string => (typeof value === 'string' || typeof value === 'number' ? String(value) : '');
+const list = (value: unknown): string[] => (Array.isArray(value) ? value.map(s) : []);
+const phone = (m: MailData) => (m.practice ? `Questions? Call ${m.practice.name}: ${m.practice.phone}.` : '');
+const page = (m: MailData) => (m.ownerLink ? `Your page for ${s(m.data.dog)}: ${m.ownerLink}` : '');
+const hello = (m: MailData) => `Dear ${m.toName},`;
+
+export const templates = {
+  confirmation: (m) => ({
+    subject: `${s(m.data.dog)}: visit on ${s(m.data.dayWords)}, ${s(m.data.start)}`,
+    paragraphs: [
+      hello(m),
+      `${s(m.data.dog)} is booked on ${s(m.data.dayWords)} at ${s(m.data.start)} at ${m.practice?.name ?? ''}, ${m.practice?.address ?? ''}. Pictures: ${list(m.data.studies).join(', ')}.`,
+      ...(m.data.moved ? ['This is a new time. What you have already answered and signed stays as it is.'] : []),
+      ...(m.data.advice ? [`Before the visit (chosen by ${s(m.data.adviceBy)}, veterinarian):`, s(m.data.advice)] : []),
+      'Please answer a few questions, look at the estimate and sign on your page before the visit. You can say no to each part, and take a yes back.',
+      page(m),
+      'The calendar file is attached.',
+      phone(m),
+    ],
+  }),
+  reminder: (m) => ({
+    subject: `${s(m.data.dog)}: your visit on ${s(m.data.dayWords)}`,
+    paragraphs: [hello(m), `${s(m.data.dog)} comes on ${s(m.data.dayWords)} at ${s(m.data.start)}. Has anything changed? Each question on the page is one tap; “don’t know” is an answer.`, page(m), ...(m.data.advice ? [s(m.data.advice)] : []), phone(m)],
+  }),
+  cancelled: (m) => ({ subject: `${s(m.data.dog)}: visit on ${s(m.data.dayWords)} cancelled`, paragraphs: [hello(m), `The visit on ${s(m.data.dayWords)} at ${s(m.data.start)} is cancelled. ${s(m.data.why)}`, phone(m)] }),
+  ownerLink: (m) => ({ subject: `${s(m.data.dog)}: your page`, paragraphs: [hello(m), 'Here is a new link to your page. It shows where everything stands, and what we still need from you. Earlier links no longer work.', page(m), phone(m)] }),
+  goingHome: (m) => ({ subject: `${s(m.data.dog)} goes home: please read`, paragraphs: [hello(m), 'The sheet for tonight is attached: what is to be expected, and when to call at once.', `The number that answers now: ${s(m.data.call)}.`] }),
+  result: (m) => ({
+    subject: `${s(m.data.dog)}: a letter from ${m.practice?.name ?? 'the practice'}`,
+    paragraphs: [hello(m), 'A letter about the pictures is attached. It says what was read, how sure that is, and what it cannot tell. Please read it in quiet, and call us with any question.', page(m), phone(m)],
+  }),
+  correction: (m) => ({ subject: `${s(m.data.dog)}: a correction`, paragraphs: [hello(m), 'An earlier letter was not right. The attached letter says what holds now. We are sorry for the trouble.', page(m), phone(m)] }),
+  filmsRejected: (m) => ({ subject: `${s(m.data.dog)}: some pictures again`, paragraphs: [hello(m), 'Some pictures could not be read by the centre. The attached letter says which, and what comes next. It is nobody’s fault.', page(m), phone(m)] }),
+  package: (m) => ({
+    subject: `Package ${s(m.data.number)} to read`,
+    paragraphs: [`Dear colleagues at ${m.toName},`, `A package is ready: ${s(m.data.number)}, ${s(m.data.study)}, ${s(m.data.films)} films.`, `Open it, and please say that you have it: ${m.readerLink ?? ''}`, 'The link opens this package alone and runs out after 60 days; you can also sign in.', `Manifest (SHA-256): ${s(m.data.manifest)}`],
+  }),
+  chase: (m) => ({
+    subject: `Packages we are waiting for: ${list(m.data.lines).length}`,
+    paragraphs: [`Dear colleagues at ${m.toName},`, 'For these packages we have no word yet:', ...list(m.data.lines), 'If one is lost, unpaid or cannot be read, please tell us: sign in, or answer by phone. This is the only reminder today.'],
+  }),
+  referral: (m) => ({ subject: `Referral ${s(m.data.accession)}`, paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? ''} asks you to take the pictures for order ${s(m.data.accession)}: ${list(m.data.studies).join(', ')}. The owner has agreed that the record is shared. Please accept or decline by ${s(m.data.expires)}; you see the order under Orders.`] }),
+} satisfies Record<string, Template>;
+
+export type TemplateName = keyof typeof templates;
+
+export function renderMail(name: string, mail: MailData): MailText {
+  const template: Template | undefined = Object.hasOwn(templates, name) ? templates[name as TemplateName] : undefined;
+  if (!template) throw new Error(`No mail is written from "${name}".`);
+  const { subject, paragraphs } = template(mail);
+  return { subject, paragraphs: paragraphs.filter(Boolean) };
+}

@@ -1,0 +1,31 @@
+import type { Choice, OrderScreen } from '#libs/contracts/screens/order';
+import { currentProtocols, findProtocol } from '#libs/science/protocols/catalogue';
+import type { Work } from '../record/work.js';
+import type { ScreenSource } from './screen-source.js';
+
+/** What the forms of the next actions are filled in from. */
+export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pick<Work, 'facts' | 'evaluation' | 'order'>, names: Record<string, string>): OrderScreen['choices'] {
+  const staff = (...roles: string[]): Choice[] => source.staff.filter((s) => roles.length === 0 || s.roles.some((r) => roles.includes(r))).map((s) => ({ id: s.id, name: s.name, hint: s.roles.join(', ') }));
+  const people = new Map(source.dog.people.filter((p) => !p.until).map((p) => [p.person.id, { id: p.person.id, name: p.person.name, hint: p.role }]));
+  const views = new Map(Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views ?? []).map((v) => [v.code as string, { id: v.code as string, name: v.label }]));
+  const at = (iso: string) => iso.slice(0, 16).replace('T', ' ');
+  return {
+    staff: staff(),
+    vets: staff('vet'),
+    operators: staff('radiographer', 'vet'),
+    nurses: staff('nurse'),
+    rooms: source.rooms,
+    people: [...people.values()],
+    practices: source.directory.filter((q) => q.id !== order.practice).map((q) => ({ id: q.id, name: q.name, hint: q.place })),
+    centres: Object.entries(order.centres ?? {}).map(([id, c]) => ({ id, name: c.name })),
+    protocols: currentProtocols().map((p) => ({ id: p.code, name: p.name, hint: `version ${p.version}` })),
+    studies: Object.keys(evaluation.studies).map((id) => ({ id, name: names[id] ?? id })),
+    views: [...views.values()],
+    reasons: [...new Set([...views.keys()].flatMap((code) => Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views.find((v) => v.code === code)?.checklist ?? [])))].map((words) => ({ id: words.slice(0, 60), name: words })),
+    exposures: facts('exposureTaken').map((f, i) => ({ id: f.exposure, name: `${names[f.view] ?? f.view}, film ${i + 1}` })),
+    plans: facts('planSigned').map((f) => ({ id: f.plan, name: `${f.kind === 'topUp' ? 'Top-up' : 'Plan'} signed ${at(f.at)}`, hint: `${f.weightKg} kg` })),
+    sends: facts('packageSent').map((f) => ({ id: f.send, name: `${names[f.centre] ?? ''}, ${at(f.at)}` })),
+    results: facts('resultArrived').map((f) => ({ id: f.result, name: `${f.ref}, ${at(f.at)}`, hint: names[f.study] ?? '' })),
+    letters: facts('letterReleased').map((f) => ({ id: f.letter, name: `${f.kind}, ${at(f.at)}` })),
+  };
+}

@@ -1,0 +1,47 @@
+import { isActionName } from '#libs/contracts/actions/all';
+import type { NextAction, WordedHold } from '#libs/contracts/screens/order';
+import { actions, type Action } from '#libs/pathway/actions';
+import type { Evaluation, Standing } from '#libs/pathway/evaluation';
+import { actionLabels, type Naming } from '#libs/pathway/words';
+import { roleWord } from './names.js';
+import type { Viewer } from './screen-source.js';
+import { titleAndRest } from './thread-screen.js';
+
+/** What the owner signs at the practice may be written down by whoever has the owner in front of them. */
+const OWNERS_WORD = new Set<string>(['consentSedation', 'consentStudy', 'consentSendAll', 'answerStatistics']);
+const AT_THE_DESK = ['desk', 'nurse', 'vet'];
+
+export function mayDo(action: string, viewer: Viewer): boolean {
+  const roles: readonly string[] = actions[action as Action]?.roles ?? [];
+  return viewer.roles.some((r) => roles.includes(r)) || (OWNERS_WORD.has(action) && viewer.roles.some((r) => AT_THE_DESK.includes(r)));
+}
+
+type Scoped = { scope: 'order' | 'visit' | 'study'; id: string; standing: Standing<string> };
+
+function scopes(e: Evaluation): Scoped[] {
+  return [
+    ...Object.values(e.visits).map((standing): Scoped => ({ scope: 'visit', id: standing.id, standing })),
+    ...Object.values(e.studies).map((standing): Scoped => ({ scope: 'study', id: standing.id, standing })),
+    { scope: 'order', id: e.order.id, standing: e.order },
+  ];
+}
+
+export function nextActions(e: Evaluation, viewer: Viewer): NextAction[] {
+  return scopes(e).flatMap(({ scope, id, standing }) => {
+    const row = (action: Action, allowed: boolean, because: string[]): NextAction[] =>
+      isActionName(action) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer), because }] : [];
+    return [...standing.next.flatMap((a) => row(a, true, [])), ...Object.entries(standing.refused).flatMap(([a, because]) => row(a as Action, false, because ?? []))];
+  });
+}
+
+export function wordedHolds(e: Evaluation, viewer: Viewer, naming: Naming, next: NextAction[]): WordedHold[] {
+  const allowed = new Set(next.filter((n) => n.allowed && n.yours).map((n) => n.action));
+  const seen = new Set<string>();
+  return scopes(e).flatMap(({ standing }) => standing.holds).flatMap((h) => {
+    const once = `${h.code} ${h.on.id}`;
+    if (seen.has(once)) return [];
+    seen.add(once);
+    const words = titleAndRest(h, naming);
+    return [{ code: h.code, on: h.on, ...words, who: h.who.map(roleWord), by: h.by ?? null, until: h.until ?? null, forbids: h.forbids, ways: h.ways, yours: h.ways.some((w) => allowed.has(w)) }];
+  });
+}

@@ -1,0 +1,36 @@
+import type { OrderRow } from '#libs/contracts/screens/order';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import { audit } from '#libs/platform/audit/audit';
+import { holdPhrases } from '#libs/pathway/hold-words-table';
+import type { HoldCode } from '#libs/pathway/hold-codes';
+import { stepLabels } from '#libs/pathway/words';
+import type { Actor } from '../record/actor.js';
+import type { StepDeps } from '../record/step-deps.js';
+
+const PAGE = 50;
+interface Row { id: string; accession: string; dog: string; breed: string; owner: string | null; step: string; hold: string | null; protocols: string[] | null; day: string | null; overdue: boolean }
+
+export async function listOrders(deps: StepDeps, actor: Actor, asked: { show: 'open' | 'waiting' | 'all'; q: string; page: number }): Promise<{ rows: OrderRow[]; more: boolean }> {
+  const rows = await deps.db.practice(actor.practice, async (tx) => {
+    await audit(tx, { by: actor.id, role: actor.roles[0] ?? 'none', action: 'listOrders', practice: actor.practice });
+    return tx.$queryRaw<Row[]>`
+      SELECT o.id, o.accession, d.call_name AS dog, d.breed, o.step, o.first_hold AS hold,
+        (SELECT p.name FROM dog_role r JOIN person p ON p.id = r.person_id WHERE r.dog_id = d.id AND r.role = 'owner' AND r.valid_until IS NULL LIMIT 1) AS owner,
+        (SELECT array_agg(s.protocol || '@' || s.version ORDER BY s.protocol) FROM study s WHERE s.order_id = o.id) AS protocols,
+        (SELECT to_char(max(v.day), 'YYYY-MM-DD') FROM visit v WHERE v.order_id = o.id) AS day,
+        EXISTS (SELECT 1 FROM study s WHERE s.order_id = o.id AND s.clock IS NOT NULL AND s.due_day < ${deps.clock.now()}::date) AS overdue
+      FROM orders o JOIN dog d ON d.id = o.dog_id
+      WHERE (${asked.show} = 'all' OR NOT o.closed) AND (${asked.show} <> 'waiting' OR o.first_hold IS NOT NULL)
+        AND (${asked.q} = '' OR o.accession ILIKE ${`%${asked.q}%`} OR d.call_name ILIKE ${`%${asked.q}%`})
+      ORDER BY o.created_at DESC, o.id LIMIT ${PAGE + 1} OFFSET ${asked.page * PAGE}`;
+  });
+  return {
+    more: rows.length > PAGE,
+    rows: rows.slice(0, PAGE).map((r) => ({
+      id: r.id, accession: r.accession, dog: r.dog, breed: r.breed, owner: r.owner ?? '', step: r.step, stepLabel: stepLabels[r.step as keyof typeof stepLabels] ?? r.step,
+      hold: r.hold ? holdPhrases[r.hold as HoldCode].title : null,
+      studies: (r.protocols ?? []).map((p) => { const [code = '', version = ''] = p.split('@'); return findProtocol(code, version)?.deskName ?? code; }),
+      day: r.day, overdue: r.overdue,
+    })),
+  };
+}

@@ -1,0 +1,78 @@
+import type { OrderScreen } from '#libs/contracts/screens/order';
+import { evaluate } from '#libs/pathway/evaluate';
+import { stepLabels } from '#libs/pathway/words';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import { dogOfRow } from '#libs/register/dog-of-row';
+import { filmsOf } from '../dispatch/films-of.js';
+import { withRules } from '../record/order-record.js';
+import type { Work } from '../record/work.js';
+import { choicesOf } from './choices.js';
+import { happened } from './happened.js';
+import { nextActions, wordedHolds } from './holds-and-next.js';
+import { namesOf } from './names.js';
+import type { ScreenSource, Viewer } from './screen-source.js';
+import { studyView } from './study-view.js';
+import { threadScreen } from './thread-screen.js';
+import { visitView } from './visit-view.js';
+
+/** The order's page: a pure function of what the database gave, the person who looks, and the time. */
+export function orderScreen(source: ScreenSource, viewer: Viewer, now: Date): OrderScreen {
+  const order = withRules(source.record);
+  const evaluation = evaluate(order.facts, now.toISOString(), order.rules);
+  const facts: Work['facts'] = (type) => order.facts.filter((f): f is never => f.type === type);
+  const work = { order, evaluation, facts, now };
+  const names = namesOf(source, work);
+  const practice = order.practices[order.practice]!;
+  const naming = { names, zone: practice.zone };
+  const next = nextActions(evaluation, viewer);
+  const addressees = [...facts('orderOpened'), ...facts('addresseesConfirmed')].at(-1)?.addressees ?? [];
+  return {
+    id: order.id,
+    accession: order.accession,
+    version: order.version,
+    step: evaluation.order.step,
+    stepLabel: stepLabels[evaluation.order.step],
+    now: now.toISOString(),
+    practice: { id: order.practice, name: practice.name, phone: practice.phone, zone: practice.zone },
+    dog: dogOfRow(source.dog),
+    payer: (facts('payerNamed').at(-1)?.detail?.name as string | undefined) ?? null,
+    addressees: addressees.map((a) => ({ ...a, name: names[a.person] ?? 'somebody no longer in the register' })),
+    statistics: evaluation.order.statistics,
+    frozen: evaluation.order.frozen,
+    silent: evaluation.order.silent,
+    thread: threadScreen(work, naming),
+    holds: wordedHolds(evaluation, viewer, naming, next),
+    next,
+    visits: Object.keys(evaluation.visits).map((id) => visitView(work, id, source.prices)),
+    studies: Object.keys(evaluation.studies).filter((id) => findProtocol(evaluation.studies[id]!.protocol, evaluation.studies[id]!.version)).map((id) => studyView(work, id, names)),
+    exposures: exposures(work, source, names),
+    documents: source.documents,
+    messages: source.messages,
+    problems: source.problems,
+    happened: happened(order.facts, evaluation.order.late, names),
+    choices: choicesOf(source, work, names),
+  };
+}
+
+type Seen = Pick<Work, 'facts' | 'evaluation' | 'order' | 'now'>;
+
+function exposures(work: Seen, source: ScreenSource, names: Record<string, string>): OrderScreen['exposures'] {
+  const disowned = new Set(work.facts('exposureDisowned').map((f) => f.exposure));
+  const assigned = new Map(work.facts('exposureAssigned').map((f) => [f.exposure, f.serves]));
+  const attempts = new Map(Object.keys(work.evaluation.studies).flatMap((s) => filmsOf(work as Work, s)).map((f) => [f.exposure, f.attempt]));
+  return work.facts('exposureTaken').map((f) => ({
+    id: f.exposure, visit: f.visit, view: f.view, viewName: names[f.view] ?? f.view, attempt: attempts.get(f.exposure) ?? 1, at: f.at, image: f.image,
+    previewable: source.images.some((i) => i.sha === f.image && i.preview !== null),
+    serves: assigned.get(f.exposure) ?? f.serves,
+    verdicts: lastVerdicts(work, f.exposure),
+    disowned: disowned.has(f.exposure),
+    people: (work.facts('roomLogged').filter((r) => r.exposure === f.exposure).at(-1)?.detail?.names ?? f.detail?.names ?? []) as string[],
+    technique: (f.detail?.technique ?? {}) as Record<string, unknown>,
+    marker: (f.detail?.marker as string | undefined) ?? null,
+  }));
+}
+
+function lastVerdicts({ facts }: Seen, exposure: string): { study: string; verdict: 'accept' | 'retake'; reasons: string[] }[] {
+  const byStudy = new Map(facts('verdictGiven').filter((f) => f.exposure === exposure).map((f) => [f.study, { study: f.study, verdict: f.verdict, reasons: f.reasons }]));
+  return [...byStudy.values()];
+}

@@ -1,0 +1,23 @@
+import type { Prices } from '#libs/contracts/register';
+import type { DogRow } from '#libs/register/dog-of-row';
+import type { OrderRow } from '../record/order-record.js';
+
+/** One row of SCREEN. */
+export interface ScreenSource {
+  record: OrderRow;
+  dog: DogRow;
+  documents: { id: string; kind: string; name: string; at: string; serial: string | null; state: string }[];
+  messages: { id: string; kind: string; to: string; subject: string; state: string; detail: string | null; at: string }[];
+  problems: { id: string; job: string; words: string; at: string }[];
+  images: { sha: string; preview: string | null }[];
+  staff: { id: string; name: string; roles: string[] }[];
+  rooms: { id: string; name: string }[];
+  directory: { id: string; name: string; place: string }[];
+  prices: Prices | null;
+}
+
+/** Who looks: what they may do is marked for them. */
+export interface Viewer {
+  id: string;
+  roles: string[];
+}

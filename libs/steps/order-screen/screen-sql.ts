@@ -1,0 +1,23 @@
+import { DOG } from '#libs/register/dog-sql';
+import { RECORD, RECORD_FROM } from '../record/order-sql.js';
+
+const at = (column: string) => `to_char(${column} AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`;
+
+/**
+ * Everything that the order's page shows, in one answer, and the audit row that says who looked.
+ * $1 order, $2 who, $3 role, $4 practice.
+ */
+export const SCREEN = `WITH looked AS (
+  INSERT INTO audit (practice_id, order_id, by, role, action)
+  SELECT $4::uuid, o.id, $2, $3, 'view' FROM orders o WHERE o.id = $1::uuid
+)
+SELECT ${RECORD} AS record, ${DOG} AS dog,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', x.id, 'kind', x.kind, 'name', x.name, 'at', ${at('x.at')}, 'serial', x.serial, 'state', x.state) ORDER BY x.at DESC) FROM document x WHERE x.order_id = o.id), '[]') AS documents,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', m.id, 'kind', m.kind, 'to', m.to_name, 'subject', m.subject, 'state', m.state, 'detail', m.detail, 'at', ${at('COALESCE(m.done_at, m.created_at)')}) ORDER BY m.created_at DESC) FROM message m WHERE m.order_id = o.id), '[]') AS messages,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', p.id, 'job', p.job, 'words', p.words, 'at', ${at('p.at')}) ORDER BY p.at DESC) FROM problem p WHERE p.order_id = o.id AND p.resolved_at IS NULL), '[]') AS problems,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('sha', i.sha256, 'preview', i.preview_sha)) FROM image i WHERE i.order_id = o.id), '[]') AS images,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', s.id, 'name', s.name, 'roles', s.roles) ORDER BY s.name) FROM staff s WHERE s.practice_id = $4::uuid AND s.active), '[]') AS staff,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', r.id, 'name', r.name) ORDER BY r.name) FROM room r WHERE r.practice_id = $4::uuid), '[]') AS rooms,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', q.id, 'name', q.name, 'place', q.place)) FROM app.practice_directory() q), '[]') AS directory,
+  (SELECT prices FROM practice WHERE id = o.practice_id) AS prices
+${RECORD_FROM} WHERE o.id = $1::uuid`;

@@ -1,0 +1,69 @@
+import type { StudyView } from '#libs/contracts/screens/order';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import { localDay } from '#libs/pathway/zones';
+import { stepLabels } from '#libs/pathway/words';
+import { filmsOf } from '../dispatch/films-of.js';
+import type { Work } from '../record/work.js';
+import { dogWords, jointWords, readingForm } from './reading-words.js';
+
+type Facts = Pick<Work, 'facts' | 'evaluation' | 'order' | 'now'>;
+
+/** One study's road from its films to its letters, for the page. */
+export function studyView(work: Facts, id: string, names: Record<string, string>): StudyView {
+  const { facts, evaluation, order } = work;
+  const of = <T extends { study?: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
+  const standing = evaluation.studies[id]!;
+  const protocol = findProtocol(standing.protocol, standing.version)!;
+  const films = filmsOf(work as Work, id);
+  const consent = (purpose: string) => facts('consentGiven').filter((f) => f.purpose === purpose && (f.study === id || (purpose === 'sendAll' && !f.study))).at(-1)?.answer ?? null;
+  const acknowledged = new Set(of(facts('acknowledged')).map((f) => f.send));
+  const centre = order.centres[standing.centre];
+  return {
+    id,
+    step: standing.step,
+    stepLabel: stepLabels[standing.step],
+    protocol: standing.protocol,
+    version: standing.version,
+    name: protocol.name,
+    centre: { id: standing.centre, name: centre?.name ?? 'unknown centre' },
+    views: protocol.views.map((v) => ({ view: v.code, name: v.label, required: v.required, accepted: films.some((f) => f.view === v.code && f.accepted) && !standing.missing.includes(v.code), checklist: v.checklist })),
+    ...readingForm(protocol),
+    consent: { study: consent('study'), sendAll: consent('sendAll') },
+    packages: of(facts('packageSealed')).map((f) => ({ id: f.package, sealedAt: f.at, films: f.exposures.length, manifest: f.manifest })),
+    sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send) })),
+    chase: standing.chase ? { clock: standing.chase.clock, dueDay: standing.chase.dueDay, overdue: localDay(work.now.toISOString(), centre?.zone ?? 'UTC') > standing.chase.dueDay, act: standing.chase.act, reminders: standing.chase.sent, cause: standing.chase.cause ?? null } : null,
+    results: resultsOf(work, id),
+    letters: of(facts('letterReleased')).map((f) => ({ id: f.letter, kind: f.kind, at: f.at, outcomes: f.to.map((to) => ({ to, toName: names[to] ?? '', outcome: outcomeOf(work, f.letter, to) })) })),
+    phoneFirst: of(facts('phoneFirstSet')).at(-1)?.until ?? null,
+  };
+}
+
+function outcomeOf({ facts }: Facts, letter: string, to: string): string {
+  const resolved = facts('letterResolved').find((f) => f.letter === letter && f.to === to);
+  if (resolved) return resolved.arrived ? 'delivered' : 'bounced';
+  return facts('letterOutcome').filter((f) => f.letter === letter && f.to === to).at(-1)?.outcome ?? 'onItsWay';
+}
+
+function resultsOf({ facts, evaluation }: Facts, id: string): StudyView['results'] {
+  const standing = evaluation.studies[id]!;
+  const protocol = findProtocol(standing.protocol, standing.version)!;
+  const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
+  const arrived = of(facts('resultArrived'));
+  const accepted = of(facts('resultAccepted')).map((f) => f.result);
+  const refused = new Set(of(facts('resultRefused')).map((f) => f.result));
+  const withdrawn = new Set(of(facts('resultWithdrawn')).map((f) => f.result));
+  const seen = new Set<string>();
+  return arrived.map((f) => {
+    const copy = seen.has(f.valuesHash + f.reading);
+    seen.add(f.valuesHash + f.reading);
+    const state = withdrawn.has(f.result) ? 'withdrawn' : refused.has(f.result) ? 'refused' : accepted.at(-1) === f.result ? 'accepted' : accepted.includes(f.result) ? 'superseded' : copy ? 'copy' : 'waiting';
+    const checked = of(facts('resultChecked')).filter((c) => c.result === f.result).flatMap((c) => c.problems);
+    return {
+      id: f.result, ref: f.ref, channel: f.channel, reading: f.reading, at: f.at, by: (f.detail?.reader as string | undefined) ?? (f as { byName?: string }).byName ?? '',
+      joints: f.joints.map((j) => jointWords(protocol, j)), dog: dogWords(protocol, f.joints), comment: (f.detail?.comment as string | null | undefined) ?? null,
+      state, problems: [...((f.detail?.ask as string[] | undefined) ?? []), ...checked.filter((p) => p !== 'RANGE').map((p) => PROBLEM[p] ?? p)],
+    };
+  });
+}
+
+const PROBLEM: Record<string, string> = { IDENTITY: 'The transponder on the reading is not this dog’s.', SIDES: 'Left and right may be swapped.', DATE: 'It is dated before the pictures.' };

@@ -1,0 +1,93 @@
+import { questions, questionWords, type Question } from '#libs/contracts/common';
+import type { OwnerPage } from '#libs/contracts/screens/owner';
+import type { Prices } from '#libs/contracts/register';
+import { evaluate } from '#libs/pathway/evaluate';
+import { isOpenStudy, isOpenVisit } from '#libs/pathway/steps';
+import { holdWords } from '#libs/pathway/words';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import { dogOfRow, type DogRow } from '#libs/register/dog-of-row';
+import { jointWords, dogWords } from '../order-screen/reading-words.js';
+import { visitEstimateView } from '../order-screen/visit-view.js';
+import { withRules, type OrderRow } from '../record/order-record.js';
+import type { StepDeps } from '../record/step-deps.js';
+import { notFound } from '../record/step-error.js';
+import type { Work } from '../record/work.js';
+import { consentsOf, type OwnerText } from './owner-consents-view.js';
+import { OWNER } from './owner-sql.js';
+import { lastVisit, ownerKnots, ownerStatus } from './owner-status.js';
+import type { Owner } from './owner.js';
+
+interface Row { record: OrderRow; dog: DogRow; texts: OwnerText[]; documents: { id: string; kind: string; name: string; subject: string | null; printed: boolean; at: string }[]; prices: Prices | null }
+
+/** Asked of the owner and nobody else. */
+const TO_DO = new Set(['ESTIMATE_NOT_ACCEPTED', 'ANSWERS_MISSING', 'ANSWER_UNKNOWN', 'CONSENT_SEDATION_MISSING', 'EMERGENCY_WISHES_MISSING', 'CONSENT_STUDY_MISSING', 'CONSENT_SEND_ALL_MISSING', 'TRANSFER_NOT_AGREED']);
+
+export async function readOwnerPage(deps: StepDeps, owner: Owner): Promise<OwnerPage> {
+  const [row] = await deps.db.read<Row>({ practice: owner.practice }, OWNER, [owner.order, owner.person, owner.practice]);
+  if (!row) throw notFound();
+  return ownerPage(row, owner, deps.clock.now());
+}
+
+export function ownerPage(row: Row, owner: Owner, now: Date): OwnerPage {
+  const order = withRules(row.record);
+  const evaluation = evaluate(order.facts, now.toISOString(), order.rules);
+  const facts: Work['facts'] = (type) => order.facts.filter((f): f is never => f.type === type);
+  const work = { order, evaluation, facts, now };
+  const dog = dogOfRow(row.dog);
+  const practice = order.practices[order.practice]!;
+  const visit = lastVisit(evaluation);
+  const open = visit && isOpenVisit(visit.step) ? visit : undefined;
+  const holds = [...Object.values(evaluation.visits), ...Object.values(evaluation.studies).filter((s) => isOpenStudy(s.step)), evaluation.order].flatMap((s) => s.holds);
+  const naming = { names: Object.fromEntries(questions.map((q) => [q, questionWords[q]])), zone: practice.zone };
+  const worded = holds.map((h) => ({ code: h.code as string, words: holdWords(h, naming).owner })).filter((h): h is { code: string; words: string } => h.words !== null);
+  const once = [...new Map(worded.map((h) => [h.words, h])).values()];
+  return {
+    order: order.id,
+    accession: order.accession,
+    version: order.version,
+    dog: { name: dog.callName, breed: dog.breed, sex: dog.sex, transponder: dog.identifiers.find((i) => !i.until)?.shown ?? 'none' },
+    practice: { name: practice.name, address: practice.address, phone: practice.phone, zone: practice.zone },
+    status: ownerStatus(evaluation, dog.callName),
+    knots: ownerKnots(evaluation),
+    toDo: once.filter((h) => TO_DO.has(h.code)),
+    waiting: once.filter((h) => !TO_DO.has(h.code)).map((h) => h.words),
+    visit: open?.day && open.start ? { id: open.id, day: open.day, start: open.start, advice: adviceOf(work, open.id, row.texts) } : null,
+    estimate: open ? estimateFor(work, open.id, row.prices) : null,
+    questions: open ? questionsOf(work, open.id, dog.sex, dog.neutered) : [],
+    consents: consentsOf(work, open?.id, row.texts),
+    results: Object.values(evaluation.studies).filter((s) => s.step === 'released' || s.step === 'reported').flatMap((s) => resultFor(work, s.id)),
+    documents: row.documents.filter((d) => d.kind !== 'certificate' || d.printed).filter((d) => d.kind !== 'letter' || owned(work, d.subject, owner)).map(({ id, name, at }) => ({ id, name, at })),
+    signer: { person: owner.person, name: owner.name, role: 'owner' },
+  };
+}
+
+type Seen = Pick<Work, 'facts' | 'evaluation' | 'order'>;
+
+/** A letter that was addressed to this person. */
+const owned = ({ facts }: Seen, letter: string | null, owner: Owner): boolean => facts('letterReleased').some((f) => f.letter === letter && f.to.includes(owner.person));
+
+function adviceOf({ facts }: Seen, visit: string, texts: OwnerText[]): { title: string; body: string; approvedBy: string } | null {
+  const advice = facts('visitBooked').filter((f) => f.visit === visit).map((f) => f.detail?.advice).findLast((a) => typeof a === 'string');
+  const text = texts.find((t) => t.id === advice);
+  return text ? { title: text.title, body: text.body, approvedBy: text.by ?? 'a vet of the practice' } : null;
+}
+
+function estimateFor(work: Seen, visit: string, prices: Prices | null): OwnerPage['estimate'] {
+  const estimate = visitEstimateView(work, visit, prices);
+  return estimate ? { lines: estimate.lines, totalMinor: estimate.totalMinor, currency: estimate.currency, accepted: estimate.accepted !== null } : null;
+}
+
+function questionsOf({ facts }: Seen, visit: string, sex: string, neutered: boolean): OwnerPage['questions'] {
+  const given = facts('answersGiven').filter((f) => f.visit === visit);
+  const asked = questions.filter((q) => sex === 'female' || (q !== 'season' && q !== 'pregnant' && q !== 'nursing')).filter((q) => !(neutered && q !== 'nursing' && (q === 'season' || q === 'pregnant')));
+  return asked.map((question: Question) => ({ question, words: questionWords[question], answer: given.map((f) => f.answers[question]).filter((a) => a !== undefined).at(-1) ?? null }));
+}
+
+function resultFor({ facts, evaluation }: Seen, study: string): OwnerPage['results'] {
+  const letter = facts('letterReleased').filter((f) => f.study === study && f.kind === 'result').at(-1);
+  const arrived = facts('resultArrived').find((f) => f.result === letter?.result);
+  const standing = evaluation.studies[study]!;
+  const protocol = findProtocol(standing.protocol, standing.version);
+  if (!arrived || !protocol) return [];
+  return [{ study: protocol.deskName, words: arrived.joints.map((j) => jointWords(protocol, j)).map((j) => `${j.name}: ${j.words}`), dog: dogWords(protocol, arrived.joints), readOn: arrived.at.slice(0, 10) }];
+}

@@ -1,0 +1,58 @@
+import type { PackageRow, PackageScreen } from '#libs/contracts/screens/reader';
+import { localDay } from '#libs/pathway/zones';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import type { PackageSummary } from '../dispatch/seal-package.js';
+import { readingForm } from '../order-screen/reading-words.js';
+import type { StepDeps } from '../record/step-deps.js';
+import { notFound } from '../record/step-error.js';
+import type { Reader } from './reader.js';
+
+const PAGE = 50;
+
+export interface ReaderPackage {
+  id: string; orderId: string; practiceId: string; studyId: string; manifest: string; summary: PackageSummary;
+  sentAt: string; state: PackageRow['state']; dueDay: string | null; reading: PackageScreen['reading'];
+}
+
+const SELECT = `SELECT p.id, p.order_id AS "orderId", p.practice_id AS "practiceId", p.study_id AS "studyId", p.manifest, p.summary,
+  to_char(a.sent_at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"') AS "sentAt", a.state, to_char(a.due_day, 'YYYY-MM-DD') AS "dueDay", a.reading
+  FROM package p JOIN package_access a ON a.package_id = p.id AND a.centre_id = $1::uuid`;
+
+export async function listPackages(deps: StepDeps, reader: Reader, page: number): Promise<{ centre: string; rows: PackageRow[]; more: boolean }> {
+  const rows = await deps.db.read<ReaderPackage>({ centre: reader.centre }, `${SELECT} WHERE ($2::uuid IS NULL OR p.id = $2::uuid) ORDER BY a.state IN ('read', 'rejected'), a.due_day NULLS LAST, a.sent_at LIMIT ${PAGE + 1} OFFSET $3`, [reader.centre, reader.onlyPackage, page * PAGE]);
+  return { centre: reader.centreName, rows: rows.slice(0, PAGE).map((r) => rowOf(r, deps.clock.now())), more: rows.length > PAGE };
+}
+
+export async function readPackage(deps: StepDeps, reader: Reader, id: string): Promise<ReaderPackage> {
+  if (reader.onlyPackage && reader.onlyPackage !== id) throw notFound();
+  const [row] = await deps.db.read<ReaderPackage>({ centre: reader.centre }, `${SELECT} WHERE p.id = $2::uuid`, [reader.centre, id]);
+  if (!row) throw notFound();
+  return row;
+}
+
+function rowOf(p: ReaderPackage, now: Date): PackageRow {
+  const { summary: s } = p;
+  return {
+    package: p.id, number: s.number, study: s.study.name, breed: s.dog.breed, sex: s.dog.sex, ageAtImaging: s.dog.ageAtImaging, films: s.films.length, sentAt: p.sentAt, dueDay: p.dueDay, state: p.state,
+    overdue: p.dueDay !== null && p.state !== 'read' && p.state !== 'rejected' && localDay(now.toISOString(), 'UTC') > p.dueDay,
+  };
+}
+
+/** Blind: the dog's number, breed, sex and age, the films, and nothing of whose they are. */
+export async function packageScreen(deps: StepDeps, reader: Reader, id: string): Promise<PackageScreen> {
+  const row = await readPackage(deps, reader, id);
+  const { summary: s } = row;
+  const protocol = findProtocol(s.study.protocol, s.study.version)!;
+  return {
+    ...rowOf(row, deps.clock.now()),
+    dogNumber: s.dog.number,
+    neutered: s.dog.neutered,
+    imagedOn: s.imagedOn,
+    manifest: row.manifest,
+    zipName: `${s.number}.zip`,
+    images: s.films.map((f) => ({ image: f.image, view: f.view, viewName: f.viewName, attempt: f.attempt, accepted: f.accepted, previewable: f.previewSha !== null })),
+    ...readingForm(protocol),
+    reading: row.reading,
+    remarks: s.remarks,
+  };
+}

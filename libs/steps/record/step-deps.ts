@@ -1,0 +1,1 @@
+export type { StepDeps } from '#libs/register/deps';

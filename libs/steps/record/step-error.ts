@@ -1,0 +1,1 @@
+export { StepError, badInput, notFound } from '#libs/register/refusal';

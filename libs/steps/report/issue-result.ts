@@ -1,0 +1,46 @@
+import { randomBytes, randomUUID } from 'node:crypto';
+import type { AmendedLetter, ResultLetter } from '#libs/documents/snapshots';
+import { certificateSerial, SERIAL_BYTES } from '#libs/science/identifiers/certificate-serial';
+import { sayToOwners } from '../messages/say-to-owner.js';
+import { shortDay } from '../record/day-words.js';
+import type { Stated, Work } from '../record/work.js';
+import { addressees } from './addressees.js';
+import { certificateSnapshot } from './certificate-snapshot.js';
+import { disagree, letterBase, stillOut, type Addressee } from './letter-base.js';
+import { checkAddress } from './on-paper.js';
+import { storeDocument } from './store-document.js';
+import { studyOnPaper } from './study-on-paper.js';
+
+/**
+ * Letter and certificate of one accepted result, frozen now and mailed after the commit. An earlier certificate
+ * of the study no longer stands and says so on its page; nothing of it is deleted.
+ */
+export async function issueResult(work: Work, study: string, result: string, only?: string[]): Promise<Stated> {
+  const letter = randomUUID();
+  const serial = certificateSerial(randomBytes(SERIAL_BYTES));
+  const earlier = await earlierCertificate(work, study);
+  const paper = studyOnPaper(work, study, result);
+  const certificate = await storeDocument(work, { kind: 'certificate', name: `${paper.title}, result sheet`, snapshot: await certificateSnapshot(work, study, result, serial), serial, subject: study, forOwner: true });
+  if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { state: 'amended', replacedBy: certificate } });
+  const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
+  const to = await addressees(work, only);
+  for (const person of to) {
+    const snapshot = await resultLetter(work, study, person, serial, paper, earlier);
+    const document = await storeDocument(work, { kind: 'letter', name: `${paper.title}, letter to ${person.name}`, snapshot, subject: letter, forOwner: true });
+    if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'result', template: 'result', data: { dog: dog.callName, study }, documents: [document, certificate], subject: letter });
+  }
+  return { type: 'letterReleased', study, letter, kind: 'result', result, to: to.map((p) => p.id), detail: { serial, names: to.map((p) => p.name), channels: to.map((p) => p.channel) } };
+}
+
+interface Earlier { id: string; serial: string | null; at: Date }
+
+async function earlierCertificate({ tx, order }: Work, study: string): Promise<Earlier | null> {
+  return tx.document.findFirst({ where: { orderId: order.id, kind: 'certificate', subject: study, state: { in: ['valid', 'withdrawn'] }, replacedBy: null }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true } });
+}
+
+async function resultLetter(work: Work, study: string, to: Addressee, serial: string, paper: ResultLetter['studies'][number], earlier: Earlier | null): Promise<ResultLetter | AmendedLetter> {
+  const letter = { ...(await letterBase(work, study, to)), studies: [paper], stillOut: stillOut(work, study), disagree: disagree(work, study), check: { serial, address: checkAddress(work) } };
+  if (!earlier) return { ...letter, kind: 'result' };
+  const letterOf = earlier.at.toISOString().slice(0, 10);
+  return { ...letter, kind: 'amended', replaces: { letterOf, why: `The centre has sent a new reading of the same pictures. It replaces the one in our letter of ${shortDay(letterOf)}.`, serial: earlier.serial } };
+}

@@ -1,0 +1,43 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { readingKey } from '#libs/science/protocols/same-reading';
+import { normaliseScan } from '#libs/science/identifiers/normalise-scan';
+import { badInput } from '../record/step-error.js';
+import { useCase } from '../record/use-case.js';
+import type { Stated, Work } from '../record/work.js';
+import { checkJoints, protocolOf } from './check-joints.js';
+
+export const valuesHash = (key: string): string => createHash('sha256').update(key).digest('hex');
+
+/**
+ * A reading as it came: values or coded reasons per joint. Equal values are one result, the same number with
+ * other values amends, another number with other values is a conflict; the pathway tells them apart by hash and number.
+ */
+export const enterResult = useCase('enterResult', (work, on, input) => {
+  const protocol = protocolOf(work, on);
+  const { joints, ask } = checkJoints(protocol, input.joints);
+  if (input.channel === 'post' && !input.scan) throw badInput('scan', 'A result by post is scanned first; then two people key it.');
+  const result = randomUUID();
+  const reading = work.evaluation.studies[on]!.step === 'appealed' ? 'second' : 'first';
+  const problems = [...(ask.length > 0 ? ['RANGE' as const] : []), ...identityProblem(work, input.dogNumber), ...dateProblem(work, on, input.readOn)];
+  const stated: Stated[] = [
+    {
+      type: 'resultArrived', study: on, result, ref: input.ref, channel: input.channel, reading, valuesHash: valuesHash(readingKey(protocol, joints)), joints,
+      ...(input.scan ? { scan: input.scan } : {}),
+      detail: { comment: input.comment ?? null, readOn: input.readOn ?? null, dogNumber: input.dogNumber ?? null, reader: work.actor.name, ask: ask.map((p) => p.words) },
+    },
+  ];
+  if (problems.length > 0) stated.push({ type: 'resultChecked', study: on, result, problems });
+  return stated;
+});
+
+function identityProblem(work: Work, number: string | undefined): 'IDENTITY'[] {
+  if (!number) return [];
+  const numbers = [...work.facts('orderOpened'), ...work.facts('dogRestated')].at(-1)?.numbers ?? [];
+  return numbers.includes(normaliseScan(number)) ? [] : ['IDENTITY'];
+}
+
+/** Read before it was imaged: one of the two days is wrong. */
+function dateProblem(work: Work, study: string, readOn: string | undefined): 'DATE'[] {
+  const imaged = work.facts('exposureTaken').filter((f) => f.serves.includes(study)).map((f) => f.imageDay).sort().at(-1);
+  return readOn && imaged && readOn < imaged ? ['DATE'] : [];
+}
