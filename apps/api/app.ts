@@ -1,0 +1,66 @@
+import cookie from '@fastify/cookie';
+import fastifyStatic from '@fastify/static';
+import { Module } from '@nestjs/common';
+import { APP_GUARD, NestFactory } from '@nestjs/core';
+import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import { existsSync } from 'node:fs';
+import { BoardController } from './board/board.controller.js';
+import { BookingController } from './booking/booking.controller.js';
+import { Deps } from './deps.js';
+import { AnswerErrors } from './http/answer-errors.js';
+import { OrdersController } from './orders/orders.controller.js';
+import { OwnerController } from './owner/owner.controller.js';
+import { PublicController } from './public/public.controller.js';
+import { ReaderController } from './reader/reader.controller.js';
+import { DogsController } from './register/dogs.controller.js';
+import { PracticeController } from './register/practice.controller.js';
+import { SchemeController } from './scheme/scheme.controller.js';
+import { SessionController } from './session/session.controller.js';
+import { SessionGuard } from './session/guard.js';
+import { Sessions } from './session/sessions.js';
+
+@Module({
+  controllers: [SessionController, BoardController, BookingController, OrdersController, DogsController, PracticeController, ReaderController, OwnerController, PublicController, SchemeController],
+  providers: [Sessions, { provide: APP_GUARD, useClass: SessionGuard }],
+})
+class ApiModule {}
+
+const JSON_LIMIT = 1024 * 1024;
+
+export interface ApiOptions {
+  deps: Deps;
+  /** The built web app; left out in tests. */
+  web?: string;
+  log: (error: unknown, request: string) => void;
+}
+
+export async function createApi({ deps, web, log }: ApiOptions): Promise<NestFastifyApplication> {
+  const adapter = new FastifyAdapter({ bodyLimit: JSON_LIMIT, trustProxy: 'loopback' });
+  const app = await NestFactory.create<NestFastifyApplication>({ module: ApiModule, providers: [{ provide: Deps, useValue: deps }], exports: [Deps], global: true }, adapter, { logger: ['error', 'warn'], abortOnError: false });
+  app.useGlobalFilters(new AnswerErrors(log));
+  app.enableShutdownHooks();
+  const fastify = app.getHttpAdapter().getInstance();
+  await app.register(cookie);
+  // Files are read from the request itself, as a stream.
+  fastify.addContentTypeParser('multipart/form-data', (_request, _payload, done) => done(null));
+  fastify.addHook('onSend', async (_request, reply) => {
+    void reply.header('x-content-type-options', 'nosniff').header('referrer-policy', 'no-referrer').header('x-frame-options', 'SAMEORIGIN');
+    if (!reply.hasHeader('cache-control')) void reply.header('cache-control', 'no-store');
+  });
+  if (web && existsSync(web)) await serveWeb(app, web);
+  await app.init();
+  await fastify.ready();
+  return app;
+}
+
+const PAGE_POLICY = "default-src 'self'; img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; font-src 'self' data:; frame-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'self'";
+
+/** One page for every address that is not the api's; its parts are named by their content and may be kept for ever. */
+async function serveWeb(app: NestFastifyApplication, root: string): Promise<void> {
+  await app.register(fastifyStatic, { root, wildcard: false, index: false, maxAge: '365d', immutable: true });
+  const fastify = app.getHttpAdapter().getInstance();
+  fastify.get('/*', (request, reply) => {
+    if (request.url.startsWith('/api')) return reply.callNotFound();
+    return reply.header('content-security-policy', PAGE_POLICY).sendFile('index.html', { maxAge: 0, immutable: false });
+  });
+}

@@ -1,0 +1,21 @@
+import { Body, Param, Query, type PipeTransform } from '@nestjs/common';
+import { z } from 'zod';
+import { StepError } from '#libs/steps/record/step-error';
+
+/** Input is what the contract says, or a sentence for every field that is not. */
+export class ZodPipe<T extends z.ZodType> implements PipeTransform<unknown, z.output<T>> {
+  constructor(private readonly schema: T, private readonly code: 'BAD_INPUT' | 'NOT_FOUND' = 'BAD_INPUT') {}
+
+  transform(value: unknown): z.output<T> {
+    const parsed = this.schema.safeParse(value ?? {});
+    if (parsed.success) return parsed.data;
+    if (this.code === 'NOT_FOUND') throw new StepError('NOT_FOUND');
+    throw new StepError('BAD_INPUT', undefined, { fields: parsed.error.issues.map((i) => ({ path: i.path.join('.'), message: i.message })) });
+  }
+}
+
+export const Input = <T extends z.ZodType>(schema: T) => Body(new ZodPipe(schema));
+export const Asked = <T extends z.ZodType>(schema: T) => Query(new ZodPipe(schema));
+/** An id that cannot be one is answered like an id that is not there. */
+export const Id = (name: string) => Param(name, new ZodPipe(z.uuid(), 'NOT_FOUND'));
+export const Sha = (name: string) => Param(name, new ZodPipe(z.string().regex(/^[0-9a-f]{64}$/), 'NOT_FOUND'));
