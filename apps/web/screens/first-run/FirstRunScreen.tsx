@@ -10,8 +10,10 @@ import { ErrorBar } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { TextField } from '../../design/TextField.js';
 import { SuggestBox } from '../../design/ComboBox.js';
+import { plainIssue } from '../../entry/plain-issue.js';
 import { Brand } from '../../shell/Brand.js';
-import { problemsByPath } from '../practice/problems-by-path.js';
+import './first-run.css';
+import { problemsByPath } from './problems-by-path.js';
 
 type Path = `scheme.${keyof FirstRun['scheme']}` | `practice.${keyof FirstRun['practice']}` | `manager.${keyof FirstRun['manager']}`;
 const here = Intl.DateTimeFormat().resolvedOptions().timeZone;
@@ -35,7 +37,7 @@ export function FirstRunScreen() {
 
   const submit = () => {
     const part = (of: string) => Object.fromEntries(Object.entries(written).flatMap(([path, value]) => (path.startsWith(`${of}.`) ? [[path.slice(of.length + 1), value]] : [])));
-    const read = firstRun.safeParse({ scheme: part('scheme'), practice: part('practice'), manager: part('manager') });
+    const read = firstRun.safeParse({ scheme: part('scheme'), practice: part('practice'), manager: part('manager') }, { error: plainIssue });
     setProblems(read.success ? {} : problemsByPath(read.error.issues.map((i) => ({ path: i.path.join('.'), message: i.message }))));
     if (read.success) create.mutate(read.data);
     else requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[data-invalid] input')?.focus());
@@ -49,7 +51,7 @@ export function FirstRunScreen() {
           <Brand house="first start" />
         </div>
       </header>
-      <main id="main" className="bare stack">
+      <main id="main" className="bare stack first-run">
         <div className="head">
           <h1>Set up this server</h1>
           <p>It is empty. Three things are needed once; everything can be amended later.</p>

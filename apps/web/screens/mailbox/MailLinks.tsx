@@ -16,7 +16,7 @@ export function MailLinks({ rows }: { rows: MailboxScreen['rows'] }) {
               {shortDay(dayAt(row.at, zone))} {timeAt(row.at, zone)}
             </span>
             <span className="subject">{row.subject}</span>
-            {row.attachments > 0 && <span className="label">{plural(row.attachments, 'paper', 'papers')} attached</span>}
+            {row.attachments > 0 && <span className="label">{plural(row.attachments, 'file', 'files')} attached</span>}
           </Link>
         </li>
       ))}

@@ -7,7 +7,7 @@ import { SignatureField } from '../../design/SignatureField.js';
 import { PurposeText } from './PurposeText.js';
 import { Emergency } from './Emergency.js';
 import { blankSheet, readSheet, type ConsentSheet, type SheetProblems } from './consent-sheet.js';
-import { purposesOf } from './consent-purposes.js';
+import { mayAsk, purposesOf } from './consent-purposes.js';
 import { useTellConsents } from './queries.js';
 
 /** One sheet and one signature; each purpose keeps its own yes or no. */
@@ -17,7 +17,7 @@ export function Consents({ page, first, again, onDone }: { page: OwnerPage; firs
   const [problems, setProblems] = useState<SheetProblems>({});
   const section = useRef<HTMLElement>(null);
   const change = (part: Partial<ConsentSheet>) => setSheet((was) => ({ ...was, ...part }));
-  const asked = purposesOf(page).filter((p) => !p.answered || again.includes(p.key));
+  const asked = purposesOf(page).filter((p) => (!p.answered && mayAsk(page)) || again.includes(p.key));
 
   useEffect(() => {
     if (Object.keys(problems).length) section.current?.querySelector<HTMLElement>('[data-invalid] input, [data-invalid] textarea, [data-sheet-problem]')?.focus();

@@ -5,7 +5,7 @@ import { Dialog } from '../../design/Dialog.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
 import { PurposeText } from './PurposeText.js';
-import { purposesOf, type AskedPurpose } from './consent-purposes.js';
+import { purposesOf, saidWords, type AskedPurpose } from './consent-purposes.js';
 import { cannotBeUndone } from './undone.js';
 import { useTellWithdrawal } from './queries.js';
 
@@ -20,7 +20,7 @@ export function Decided({ page, onAgain }: { page: OwnerPage; onAgain: (key: str
       {decided.map((p) => (
         <details key={p.key} className="decided">
           <summary>
-            <b>{p.title}</b> <span className="quiet">you said {p.answered === 'yes' ? 'yes' : 'no'}</span>
+            <b>{p.title}</b> <span className="quiet">{saidWords(p.answered)}</span>
           </summary>
           <PurposeText asked={p} />
           {p.answered === 'yes' ? <Button onPress={() => setTaking(p)}>Take back my yes</Button> : <Button onPress={() => onAgain(p.key)}>Decide again</Button>}

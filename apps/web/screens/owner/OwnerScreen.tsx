@@ -12,7 +12,7 @@ import { Papers } from './Papers.js';
 import { Questions, questionsOpen } from './Questions.js';
 import { Results } from './Results.js';
 import { Roads } from './Roads.js';
-import { purposesOf } from './consent-purposes.js';
+import { mayAsk, purposesOf } from './consent-purposes.js';
 import { useOwnerPage } from './queries.js';
 import './owner.css';
 
@@ -90,5 +90,5 @@ function Page({ page }: { page: OwnerPage }) {
 function firstAsked(page: OwnerPage): 'questions' | 'estimate' | 'consents' | null {
   if (questionsOpen(page) && page.questions.some((q) => q.answer === null)) return 'questions';
   if (page.visit && page.estimate && !page.estimate.accepted) return 'estimate';
-  return purposesOf(page).some((p) => !p.answered) ? 'consents' : null;
+  return mayAsk(page) && purposesOf(page).some((p) => !p.answered) ? 'consents' : null;
 }

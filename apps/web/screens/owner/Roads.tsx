@@ -12,6 +12,7 @@ export function Roads({ page }: { page: OwnerPage }) {
   const begun = page.knots.some((k) => k.state !== 'toCome');
   const before = waits && !begun;
   const { hers } = pronouns(page.dog.sex);
+  if (!begun && !page.visit) return null;
   return (
     <ol className="hang" aria-label={`How far ${hers} visit is`}>
       {!begun && (

@@ -1,1 +1,57 @@
-export const PracticeScreen = () => null;
+import { Loading } from '../../design/Empty.js';
+import { Hold, HoldList } from '../../design/Hold.js';
+import { ErrorBar } from '../../design/Notice.js';
+import { Sheet } from '../../design/Sheet.js';
+import { dayAt } from '../../design/format.js';
+import { hasRole, useMe } from '../../shell/me.js';
+import { AccreditationSheet } from './AccreditationSheet.js';
+import { CentresSheet } from './CentresSheet.js';
+import { EquipmentSheet } from './EquipmentSheet.js';
+import { PricesSheet } from './PricesSheet.js';
+import { RoomsSheet } from './RoomsSheet.js';
+import { StaffSheet } from './StaffSheet.js';
+import { TextsSheet } from './TextsSheet.js';
+import { usePractice } from './queries.js';
+import './practice.css';
+
+export function PracticeScreen() {
+  const me = useMe();
+  const { data: screen, error } = usePractice();
+  if (!screen) return error ? <ErrorBar error={error} /> : <Loading what="the register" />;
+  const manages = hasRole(me, 'manager');
+  const { practice, missing } = screen;
+  const today = dayAt(new Date().toISOString(), practice.zone);
+  return (
+    <>
+      <div className="head">
+        <h1>{practice.name}</h1>
+        <p>
+          {practice.address}. {practice.phone}, {practice.email}. {practice.mayCertify ? 'May issue certificates.' : 'Prints statements of a result; the reading centre certifies.'}
+        </p>
+      </div>
+      {missing.length > 0 && (
+        <Sheet title="Before the first dog can be booked">
+          <HoldList>
+            {missing.map((words) => (
+              <Hold key={words} title={words} rest="" />
+            ))}
+          </HoldList>
+          {!manages && <p className="small quiet">The practice manager enters these.</p>}
+        </Sheet>
+      )}
+      <div className="register">
+        <div className="stack">
+          <StaffSheet screen={screen} edits={manages} />
+          <AccreditationSheet screen={screen} edits={manages} today={today} />
+          <TextsSheet screen={screen} edits={manages || hasRole(me, 'vet')} />
+        </div>
+        <div className="stack">
+          <RoomsSheet screen={screen} edits={manages} />
+          <EquipmentSheet screen={screen} edits={manages} today={today} />
+          <PricesSheet screen={screen} edits={manages} />
+          <CentresSheet screen={screen} edits={manages} />
+        </div>
+      </div>
+    </>
+  );
+}

@@ -6,7 +6,7 @@ describe('overdue studies by cause', () => {
   it('puts the unknown cause first, then the commonest, each with its oldest study first', () => {
     const causes = overdueByCause([late('unpaid', '2026-11-12'), late('lost', '2026-11-13'), late('unpaid', '2026-11-10'), late(null, '2026-11-20')]);
     expect(causes.map((c) => [c.words, c.studies.map((s) => s.dueDay)])).toEqual([
-      ['cause not known yet', ['2026-11-20']],
+      ['for a cause not known yet', ['2026-11-20']],
       ['unpaid', ['2026-11-10', '2026-11-12']],
       ['lost on the way', ['2026-11-13']],
     ]);

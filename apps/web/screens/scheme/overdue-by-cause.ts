@@ -8,7 +8,7 @@ const words: Record<string, string> = {
   bounced: 'mail came back',
   closed: 'centre closed',
   lost: 'lost on the way',
-  noAnswer: 'no answer',
+  noAnswer: 'without an answer',
 };
 
 /** Studies past their day, gathered by why; the cause that nobody has found out comes first, because somebody must ask. */
@@ -17,7 +17,7 @@ export function overdueByCause(overdue: Overdue[]): Cause[] {
   return codes
     .map((code) => ({
       code,
-      words: code === '' ? 'cause not known yet' : (words[code] ?? code),
+      words: code === '' ? 'for a cause not known yet' : (words[code] ?? code),
       studies: overdue.filter((o) => (o.cause ?? '') === code).sort((a, b) => a.dueDay.localeCompare(b.dueDay)),
     }))
     .sort((a, b) => Number(b.code === '') - Number(a.code === '') || b.studies.length - a.studies.length || a.words.localeCompare(b.words));

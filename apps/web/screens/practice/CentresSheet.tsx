@@ -1,0 +1,51 @@
+import { newReader, type PracticeScreen } from '#libs/contracts/register';
+import { Empty } from '../../design/Empty.js';
+import { Notice } from '../../design/Notice.js';
+import { Sheet } from '../../design/Sheet.js';
+import { TextField } from '../../design/TextField.js';
+import { list, money, plural } from '../../design/format.js';
+import { AddForm } from './AddForm.js';
+import { CentreForm } from './CentreForm.js';
+import { useAddReader } from './queries.js';
+
+type Centre = PracticeScreen['centres'][number];
+
+export function CentresSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
+  const names = (centre: Centre) => list(centre.protocols.map((code) => screen.protocols.find((p) => p.code === code)?.name ?? code));
+  return (
+    <Sheet title="Grading centres">
+      {screen.centres.length === 0 && <Empty title="No grading centre yet">Films are read by somebody with no stake in the outcome. Enter who that is.</Empty>}
+      {screen.centres.map((centre) => (
+        <div key={centre.id} className="centre">
+          <h3>
+            {centre.name}, {centre.place}
+          </h3>
+          <p>Reads {names(centre)}, for {money(centre.feeMinor, screen.prices.currency)} a study.</p>
+          <p className="small quiet">
+            {centre.email}. Says within {plural(centre.ackDays, 'working day', 'working days')} that films have come; the result is due {plural(centre.resultDays, 'working day', 'working days')} later. Up to {plural(centre.reminders, 'reminder', 'reminders')}, one every {plural(centre.remindEvery, 'working day', 'working days')}; then a person takes it over. Owners may ask for a second reading within {plural(centre.appealDays, 'day', 'days')}.
+          </p>
+          {edits && <ReaderForm centre={centre} />}
+        </div>
+      ))}
+      {edits && <CentreForm screen={screen} />}
+    </Sheet>
+  );
+}
+
+function ReaderForm({ centre }: { centre: Centre }) {
+  const add = useAddReader(centre.id);
+  return (
+    <>
+      {add.isSuccess && <Notice>{add.variables.name} can now sign in as a reader of {centre.name}.</Notice>}
+      <AddForm opens="Add a reader" saves="Add this reader" schema={newReader} add={add}>
+        {(entry) => (
+          <>
+            <TextField label="Name" {...entry.field('name')} autoComplete="off" />
+            <TextField label="Mail address" type="email" {...entry.field('email')} autoComplete="off" />
+            <TextField label="First password" type="password" {...entry.field('password')} help="At least 10 signs." autoComplete="new-password" />
+          </>
+        )}
+      </AddForm>
+    </>
+  );
+}

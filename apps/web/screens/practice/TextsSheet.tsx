@@ -1,0 +1,70 @@
+import { newText, textKinds, type PracticeScreen, type PracticeText } from '#libs/contracts/register';
+import { Empty } from '../../design/Empty.js';
+import { Select } from '../../design/Select.js';
+import { Sheet } from '../../design/Sheet.js';
+import { TextField } from '../../design/TextField.js';
+import { dayAt, fullDay } from '../../design/format.js';
+import { AddForm } from './AddForm.js';
+import { textKindNames, textLines } from './text-versions.js';
+import { useAdd } from './queries.js';
+
+export function TextsSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
+  const { zone } = screen.practice;
+  const lines = textLines(screen.texts);
+  return (
+    <Sheet title="Approved texts">
+      <p className="small quiet">A vet of the practice stands for each. A new version never changes a paper that was signed or printed before.</p>
+      {lines.length === 0 && <Empty title="No text yet">Owners sign these words and take them home, so the practice writes its own.</Empty>}
+      {lines.map(({ inForce, before }) => (
+        <details key={inForce.id} className="text-line">
+          <summary>
+            <b>{inForce.title}</b>
+            <span className="label">
+              {textKindNames[inForce.kind]}, for {inForce.forDogs}, version {inForce.version}
+            </span>
+          </summary>
+          <OneText text={inForce} zone={zone} />
+          {edits && <TextForm opens="Write a new version" start={inForce} />}
+          {before.map((old) => (
+            <details key={old.id}>
+              <summary className="small">Version {old.version}, no longer in force</summary>
+              <OneText text={old} zone={zone} />
+            </details>
+          ))}
+        </details>
+      ))}
+      {edits && <TextForm opens="Add a text" />}
+    </Sheet>
+  );
+}
+
+function OneText({ text, zone }: { text: PracticeText; zone: string }) {
+  return (
+    <>
+      <p className="small quiet">
+        Approved by {text.approvedBy}, {fullDay(dayAt(text.approvedAt, zone))}
+      </p>
+      <p className="as-written" lang={text.language}>{text.body}</p>
+    </>
+  );
+}
+
+const kinds = textKinds.map((id) => ({ id, name: textKindNames[id] }));
+
+function TextForm({ opens, start }: { opens: string; start?: PracticeText }) {
+  const add = useAdd('/texts');
+  const from = start && { kind: start.kind, title: start.title, forDogs: start.forDogs, body: start.body, language: start.language };
+  return (
+    <AddForm opens={opens} saves="I approve this text" schema={newText} add={add} start={from ?? { forDogs: 'every dog', language: 'en' }}>
+      {(entry) => (
+        <>
+          <Select label="Kind" options={kinds} {...entry.field('kind')} />
+          <TextField label="Title" {...entry.field('title')} autoComplete="off" />
+          <TextField label="For which dogs" {...entry.field('forDogs')} autoComplete="off" />
+          <TextField label="Text" lines={10} {...entry.field('body')} help="Short sentences. No dose of any drug. An empty line begins a new paragraph." />
+          <TextField label="Language, two letters" {...entry.field('language')} autoComplete="off" />
+        </>
+      )}
+    </AddForm>
+  );
+}
