@@ -16,6 +16,7 @@ import { workOn, type Stated, type Work } from '../record/work.js';
 import { estimateOf } from './estimate-of.js';
 import { findFitness } from './find-fitness.js';
 import { holdSlot } from './hold-slot.js';
+import { answersNotAsked } from './questions-for.js';
 import { sayBooked } from './say-booked.js';
 
 /** One call books everything or nothing. The same key again answers with the same order. */
@@ -69,7 +70,7 @@ async function statements(work: Work, input: NewBooking, visit: string, studies:
   if (estimate.total.amountMinor !== input.estimateTotalMinor) throw new StepError('CHANGED_MEANWHILE', 'A price changed while you were booking. Look at the estimate again and read it out anew.');
   const { slot } = input;
   const numbers = await tx.dogIdentifier.findMany({ where: { dogId: input.dog, kind: { not: 'none' }, until: null }, select: { value: true } });
-  const dog = await tx.dog.findUniqueOrThrow({ where: { id: input.dog }, select: { bornEarliest: true, bornLatest: true, bornPrecision: true } });
+  const dog = await tx.dog.findUniqueOrThrow({ where: { id: input.dog }, select: { bornEarliest: true, bornLatest: true, bornPrecision: true, sex: true, neutered: true } });
   const names = await slotNames(tx, slot);
   const stated: Stated[] = [
     { type: 'orderOpened', order: order.id, dog: input.dog, birth: { date: day(dog.bornEarliest), precision: dog.bornPrecision as 'day', latest: day(dog.bornLatest) }, numbers: numbers.map((n) => n.value), addressees: input.addressees },
@@ -77,7 +78,7 @@ async function statements(work: Work, input: NewBooking, visit: string, studies:
     { type: 'payerNamed', payer: input.payer, detail: { name: await personName(work, input.payer) } },
     { type: 'visitOpened', visit, studies: studies.map((s) => s.id), why: 'first' },
     { type: 'visitBooked', visit, day: slot.day, start: slot.start, where: actor.practice, operator: slot.operator, room: slot.room, detail: { ...names, nurse: slot.nurse, vet: slot.vet, minutes: slot.minutes, estimate, ...(input.advice ? { advice: input.advice } : {}) } },
-    { type: 'answersGiven', visit, stage: 'booking', answers: input.answers, detail: { notes: input.answerNotes } },
+    { type: 'answersGiven', visit, stage: 'booking', answers: { ...answersNotAsked(dog), ...input.answers }, detail: { notes: input.answerNotes } },
   ];
   if (input.estimateAccepted) stated.push({ type: 'estimateAccepted', visit, amountMinor: estimate.total.amountMinor, currency: estimate.total.currency, how: input.estimateAccepted.how, payer: input.estimateAccepted.by, detail: { name: await personName(work, input.estimateAccepted.by), lines: estimate.lines } });
   for (const s of studies) stated.push({ type: 'fitnessChecked', visit, study: s.id, problems: await findFitness(tx, { practice: actor.practice, dog: input.dog, order: order.id, protocol: s.protocol, version: s.version, day: slot.day, operator: slot.operator }) });
