@@ -1,0 +1,17 @@
+import { CaptureServer } from '#libs/platform/mail/capture-server';
+import type { Db } from '#libs/platform/database/db';
+
+/** Where no mail server is set, a real one inside the program keeps every mail for the mailbox page. */
+export async function startCapture(db: Db, onError: (error: Error) => void): Promise<{ url: string; close: () => Promise<void> }> {
+  const server = new CaptureServer({
+    onError,
+    store: (mail) =>
+      db.system('keep a caught mail', async (tx) => {
+        const id = /^<?([0-9a-f-]{36})@/.exec(mail.messageId)?.[1] ?? null;
+        const files = mail.attachments.map((a) => ({ name: a.filename || 'file', type: a.contentType, size: a.content.length, content: a.content.toString('base64') }));
+        await tx.$executeRaw`INSERT INTO captured_mail (message_id, practice_id, "from", "to", subject, text, html, files, raw)
+          VALUES (${mail.messageId}, (SELECT practice_id FROM message WHERE id = ${id}::uuid), ${mail.from}, ${mail.to.join(', ')}, ${mail.subject}, ${mail.text}, ${mail.html || null}, ${JSON.stringify(files)}::jsonb, ${mail.raw})`;
+      }),
+  });
+  return { url: await server.start(), close: () => server.close() };
+}

@@ -1,0 +1,5 @@
+import type { Schedule } from '#libs/platform/queue/schedule';
+import type { Jobs } from '#libs/steps/jobs';
+
+/** Everything that happens by the clock, and nothing else does. */
+export const schedules: Schedule<Jobs>[] = [{ id: 'sweep', job: 'sweep', payload: {}, everySeconds: 30 }];

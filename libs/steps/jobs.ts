@@ -1,0 +1,17 @@
+import { z } from 'zod';
+import { defineJob } from '#libs/platform/queue/job-definition';
+import { JobRegistry } from '#libs/platform/queue/job-registry';
+
+const keep = { doneHours: 24, failedDays: 30 };
+const patient = { attempts: 8, backoffSeconds: 20 };
+
+/** Everything that happens after a commit. A payload is ids; what to say or print stands in the database. */
+export const jobs = new JobRegistry([
+  defineJob({ name: 'send-message', queue: 'send', payload: z.object({ message: z.uuid() }), retry: patient, keep }),
+  defineJob({ name: 'print-document', queue: 'work', payload: z.object({ document: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
+  defineJob({ name: 'wake-order', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
+  defineJob({ name: 'chase-study', queue: 'work', payload: z.object({ order: z.uuid(), study: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
+  defineJob({ name: 'sweep', queue: 'sweep', payload: z.object({}), retry: { attempts: 1, backoffSeconds: 1 }, keep: { doneHours: 1, failedDays: 3 } }),
+] as const);
+
+export type Jobs = (typeof jobs)['jobs'];

@@ -1,0 +1,26 @@
+import { maySend, type MaySend, type Message, type MessageKind } from '#libs/pathway/silence';
+import type { Tx } from '#libs/platform/database/db';
+import { readOrder } from '../record/order-record.js';
+import type { MessageRow } from './message-row.js';
+
+const ASKED: ReadonlySet<string> = new Set<MessageKind>(['result', 'correction', 'filmsRejected', 'missingViews', 'bill', 'confirmation', 'reminder', 'preparation', 'consentLink', 'survey', 'goingHome', 'centreClosed', 'chase']);
+
+/** Asked again in the transaction that claims the row: a dog may have died, an addressee changed, since it was decided. */
+export async function askSilence(tx: Tx, m: MessageRow, now: Date): Promise<MaySend> {
+  if (!m.orderId || !ASKED.has(m.kind) || m.kind === 'chase') return { send: true };
+  const order = await readOrder(tx, m.orderId);
+  if (!order) return { send: false, reason: 'VISIT_OVER', then: 'drop' };
+  const data = m.body.data as { visit?: string; study?: string };
+  const letter = order.facts.find((f) => f.type === 'letterReleased' && f.letter === m.subjectId) as { result?: string } | undefined;
+  // A link that was asked for by hand is sent whatever has been answered.
+  if (m.kind === 'consentLink' && !data.visit) return order.facts.some((f) => f.type === 'dogDied') ? { send: false, reason: 'DEATH', then: 'drop' } : { send: true };
+  const message: Message = { kind: m.kind as MessageKind, to: m.personId ?? '', ...(data.visit ? { visit: data.visit } : {}), ...(data.study ? { study: data.study } : {}), ...(letter?.result ? { result: letter.result } : {}) };
+  if (m.kind === 'reminder' && isOldDay(order.facts, data as { visit?: string; day?: string })) return { send: false, reason: 'VISIT_OVER', then: 'drop' };
+  return maySend(message, order.facts, now.toISOString(), order.rules);
+}
+
+/** A reminder of a day from which the visit has been moved away. */
+function isOldDay(facts: readonly { type: string }[], data: { visit?: string; day?: string }): boolean {
+  const booked = facts.filter((f): f is { type: 'visitBooked'; visit: string; day: string } => f.type === 'visitBooked').filter((f) => f.visit === data.visit).at(-1);
+  return booked !== undefined && booked.day !== data.day;
+}

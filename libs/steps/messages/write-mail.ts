@@ -1,0 +1,70 @@
+import { buffer } from 'node:stream/consumers';
+import ical, { ICalCalendarMethod, ICalEventStatus } from 'ical-generator';
+import type { Tx } from '#libs/platform/database/db';
+import { messageIdOf, type OutgoingMail } from '#libs/platform/mail/mailer';
+import { newToken } from '#libs/platform/passwords/token';
+import { instantOf } from '../record/local-time.js';
+import { finishDocument } from '../report/finish-document.js';
+import type { WorkerDeps } from '../worker-deps.js';
+import { mailHtml, mailText } from './mail-html.js';
+import type { MessageRow } from './message-row.js';
+import { renderMail } from './templates.js';
+
+const WITH_OWNER_LINK = new Set(['confirmation', 'reminder', 'ownerLink', 'result', 'correction', 'filmsRejected']);
+const DAYS = { owner: 120, reader: 60 };
+
+/** Text, links, papers and calendar file of a claimed message. Links are made now, so that no token is ever stored. */
+export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<OutgoingMail> {
+  const papers = await Promise.all(m.documents.map((id) => paper(deps, id)));
+  const now = deps.clock.now();
+  const { practice, ownerLink, readerLink } = await deps.db.system('write a mail', async (tx) => ({
+    practice: m.practiceId ? await tx.practice.findUnique({ where: { id: m.practiceId }, select: { name: true, phone: true, address: true, email: true } }) : null,
+    ownerLink: WITH_OWNER_LINK.has(m.body.template) && m.personId ? await ownerLinkFor(tx, deps.publicUrl, m, now) : undefined,
+    readerLink: m.body.template === 'package' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
+  }));
+  const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(readerLink ? { readerLink } : {}) });
+  await deps.db.system('note a subject', (tx) => tx.$executeRaw`UPDATE message SET subject = ${subject} WHERE id = ${m.id}::uuid`);
+  const calendar = calendarOf(m, practice);
+  return {
+    messageId: messageIdOf(m.id, deps.mailDomain), to: m.toEmail, subject, text: mailText(paragraphs), html: mailHtml(subject, paragraphs),
+    ...(practice ? { replyTo: practice.email } : {}), ...(papers.length > 0 ? { attachments: papers } : {}), ...(calendar ? { calendar } : {}),
+  };
+}
+
+async function paper(deps: WorkerDeps, id: string): Promise<{ filename: string; contentType: string; content: Buffer }> {
+  const sha = await finishDocument(deps, id);
+  const name = await deps.db.system('name an attachment', async (tx) => (await tx.document.findUniqueOrThrow({ where: { id }, select: { name: true } })).name);
+  return { filename: `${name.replace(/[^\p{L}\p{N} ,-]/gu, '')}.pdf`, contentType: 'application/pdf', content: await buffer(await deps.files.read(sha)) };
+}
+
+async function ownerLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date): Promise<string> {
+  if (m.body.template === 'ownerLink') await tx.link.updateMany({ where: { orderId: m.orderId!, personId: m.personId, kind: 'owner', revokedAt: null }, data: { revokedAt: now } });
+  const { token, hash } = newToken();
+  await tx.link.create({ data: { tokenHash: hash, kind: 'owner', practiceId: m.practiceId!, orderId: m.orderId!, personId: m.personId, expiresAt: inDays(now, DAYS.owner) } });
+  return `${publicUrl}/o/${token}`;
+}
+
+async function readerLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date): Promise<string> {
+  const data = m.body.data as { package: string; centre: string };
+  const { token, hash } = newToken();
+  await tx.link.create({ data: { tokenHash: hash, kind: 'reader', practiceId: m.practiceId!, orderId: m.orderId!, packageId: data.package, centreId: data.centre, expiresAt: inDays(now, DAYS.reader) } });
+  return `${publicUrl}/r/${token}`;
+}
+
+const inDays = (now: Date, days: number): Date => new Date(now.getTime() + days * 86_400_000);
+
+/** The same visit is the same calendar entry for life; moving it raises its sequence. */
+function calendarOf(m: MessageRow, practice: { name: string; address: string; email: string } | null): OutgoingMail['calendar'] {
+  if (!practice || (m.body.template !== 'confirmation' && m.body.template !== 'cancelled')) return undefined;
+  const data = m.body.data as { visit: string; dog: string; day?: string; start: string; zone?: string; minutes?: number; sequence?: number };
+  if (!data.day) return undefined;
+  const cancelled = m.body.template === 'cancelled';
+  const start = instantOf(data.day, data.start, data.zone ?? 'UTC');
+  const calendar = ical({ name: practice.name, method: cancelled ? ICalCalendarMethod.CANCEL : ICalCalendarMethod.REQUEST });
+  calendar.createEvent({
+    id: `visit-${data.visit}`, sequence: data.sequence ?? 0, start, end: new Date(start.getTime() + (data.minutes ?? 45) * 60_000), stamp: new Date(),
+    summary: `${data.dog} at ${practice.name}`, location: practice.address, organizer: { name: practice.name, email: practice.email },
+    attendees: [{ name: m.toName, email: m.toEmail, rsvp: true }], ...(cancelled ? { status: ICalEventStatus.CANCELLED } : {}),
+  });
+  return { method: cancelled ? 'CANCEL' : 'REQUEST', content: calendar.toString() };
+}

@@ -1,0 +1,21 @@
+import type { StepDeps } from './record/step-deps.js';
+
+const WORDS: Record<string, string> = {
+  'send-message': 'A mail could not be sent. Look at the address and the mail server, then try again.',
+  'print-document': 'A paper could not be printed.',
+  'chase-study': 'The reminder to the centre could not be made.',
+  'wake-order': 'This order could not be brought up to date.',
+};
+
+/** The last failure of a job becomes visible on its order, once, with a button to try again. */
+export async function recordProblem(deps: StepDeps, job: { name: string; payload: Record<string, unknown> }, error: Error): Promise<void> {
+  await deps.db.system('record a problem', async (tx) => {
+    const { order, message, document } = job.payload as Record<string, string | undefined>;
+    const id = order ?? (message ? (await tx.message.findUnique({ where: { id: message }, select: { orderId: true } }))?.orderId : undefined) ?? (document ? (await tx.document.findUnique({ where: { id: document }, select: { orderId: true } }))?.orderId : undefined);
+    if (!id) return;
+    const words = `${WORDS[job.name] ?? 'Something that should have happened by itself did not.'} (${error.message.slice(0, 200)})`;
+    await tx.$executeRaw`INSERT INTO problem (order_id, job, payload, words)
+      SELECT ${id}::uuid, ${job.name}, ${JSON.stringify(job.payload)}::jsonb, ${words}
+      WHERE NOT EXISTS (SELECT 1 FROM problem WHERE order_id = ${id}::uuid AND job = ${job.name} AND payload = ${JSON.stringify(job.payload)}::jsonb AND resolved_at IS NULL)`;
+  });
+}

@@ -1,0 +1,10 @@
+import type { FileStore } from '#libs/platform/files/file-store';
+import type { Mailer } from '#libs/platform/mail/mailer';
+import type { StepDeps } from './record/step-deps.js';
+
+export interface WorkerDeps extends StepDeps {
+  files: FileStore;
+  mailer: Mailer;
+  /** Domain of the Message-IDs. */
+  mailDomain: string;
+}
