@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { isFailure } from '../api/failure.js';
+import { capital } from './format.js';
 
 /** Something worth knowing that nobody has to act on. */
 export const Notice = ({ children }: { children: ReactNode }) => (
@@ -17,7 +18,7 @@ export function ErrorBar({ error, children }: { error: unknown; children?: React
       <b>{body.message}</b>
       {'because' in body && body.because && <Lines lines={body.because.map((b) => b.words)} />}
       {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => f.message)} />}
-      {'changed' in body && body.changed && <Lines lines={body.changed.map((c) => `${c.type}, ${c.by}`)} />}
+      {'changed' in body && body.changed && <Lines lines={body.changed.map((c) => `${factWords(c.type)}, ${c.by}`)} />}
       {children}
     </div>
   );
@@ -33,3 +34,6 @@ function Lines({ lines }: { lines: string[] }) {
     </ul>
   );
 }
+
+/** A fact's name, read out: `readingTaken` is "Reading taken". */
+const factWords = (type: string) => capital(type.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase());

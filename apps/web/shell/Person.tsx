@@ -11,7 +11,7 @@ export function Person({ me }: { me: Me }) {
     <div className="who">
       {me.name}
       <br />
-      <span className="quiet">{me.roles.map((r) => roleWords[r]).join(', ')} </span>
+      <span className="quiet roles">{me.roles.map((r) => roleWords[r]).join(', ')} </span>
       <Button onPress={() => signOut.mutate(undefined, { onSuccess: () => void navigate({ to: '/sign-in', search: {} }) })}>Sign out</Button>
     </div>
   );

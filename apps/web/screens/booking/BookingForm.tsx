@@ -6,6 +6,7 @@ import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { focusFirstWrong } from '../../entry/EntryForm.js';
 import { Questions } from '../../questions/Questions.js';
+import { useCtrlEnter } from '../../shell/use-ctrl-enter.js';
 import { SlotPicker } from '../../slots/SlotPicker.js';
 import { AcceptPart } from './AcceptPart.js';
 import { AdvicePart } from './AdvicePart.js';
@@ -40,6 +41,8 @@ export function BookingForm({ dog, onDog, onNewDog, onBooked }: Props) {
     else requestAnimationFrame(() => focusFirstWrong(form.current));
   };
 
+  useCtrlEnter(submit);
+
   const open = missing.find((m) => m.part !== 'dog')?.part ?? (draft.accepted.how ? undefined : 'estimate');
   const state = partStates(dog ? open : 'dog');
   return (
@@ -48,11 +51,6 @@ export function BookingForm({ dog, onDog, onNewDog, onBooked }: Props) {
       className="cols book"
       noValidate
       onSubmit={(e) => {
-        e.preventDefault();
-        submit();
-      }}
-      onKeyDown={(e) => {
-        if (e.key !== 'Enter' || !(e.ctrlKey || e.metaKey)) return;
         e.preventDefault();
         submit();
       }}

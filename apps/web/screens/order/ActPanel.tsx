@@ -12,14 +12,15 @@ import { EntryForm } from '../../entry/EntryForm.js';
 
 /** The form of one action, in the page and not over it: the record and "Stop imaging" stay in reach. */
 export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next: NextAction; onClose: () => void }) {
+  const panel = useRef<HTMLElement>(null);
   const head = useRef<HTMLHeadingElement>(null);
   const act = useAct(screen.id);
   const [key] = useState(() => crypto.randomUUID());
   const [seen, setSeen] = useState(screen.version);
   const changed = isFailure(act.error) && act.error.code === 'CHANGED_MEANWHILE';
   useEffect(() => {
-    head.current?.scrollIntoView({ block: 'start' });
-    if (!document.activeElement?.closest('.act-panel')) head.current?.focus();
+    panel.current?.scrollIntoView({ block: 'start' });
+    if (!panel.current?.contains(document.activeElement)) head.current?.focus({ preventScroll: true });
   }, []);
   const action = next.action as ActionName;
   const submit = (input: unknown) => {
@@ -32,7 +33,7 @@ export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next:
   const because = next.allowed ? [] : inTheWay(screen, next);
   const which = ofWhat(screen, next);
   return (
-    <section className="sheet act-panel" aria-labelledby="act-head">
+    <section ref={panel} className="sheet act-panel" aria-labelledby="act-head">
       <div className="act-panel-head">
         <h2 id="act-head" ref={head} tabIndex={-1}>
           {next.label}

@@ -1,9 +1,9 @@
 import type { NextAction, OrderScreen, VisitView } from '#libs/contracts/screens/order';
 import { Button } from '../../design/Button.js';
 import { timeAt } from '../../design/format.js';
+import { actsBesideTheDog, ofWhat } from './next-actions.js';
 
 const READINGS_APART_MINUTES = 5;
-const atTheTable = ['recordReading', 'recordDrug', 'scanDog', 'takeView', 'judgeView', 'signRecovery'];
 
 /** Name, minutes asleep, when the next reading is due. No seconds, no red, no countdown: nothing here hurries a hand. */
 export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: VisitView; onAct: (next: NextAction) => void }) {
@@ -12,7 +12,6 @@ export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: V
   const last = visit.readings.at(-1)?.at ?? visit.asleepSince;
   const minutes = Math.max(0, Math.floor((Date.parse(screen.now) - Date.parse(visit.asleepSince)) / 60_000));
   const due = new Date(Date.parse(last) + READINGS_APART_MINUTES * 60_000).toISOString();
-  const acts = atTheTable.flatMap((a) => screen.next.filter((n) => n.action === a && n.yours && n.allowed));
   return (
     <section className="sheet asleep" aria-label="Asleep">
       <div>
@@ -23,10 +22,10 @@ export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: V
           {visit.nurse && `, nurse ${visit.nurse}`}
         </p>
         <div className="do-now">
-          {acts.map((n) => (
+          {actsBesideTheDog(screen).map((n) => (
             <Button key={n.action + n.on.id} size="tablet" kind={n.action === 'recordReading' ? 'ink' : 'plain'} onPress={() => onAct(n)}>
               {n.label}
-              {n.on.scope === 'study' && screen.studies.length > 1 && `: ${screen.studies.find((s) => s.id === n.on.id)?.name ?? ''}`}
+              {ofWhat(screen, n) && `: ${ofWhat(screen, n)}`}
             </Button>
           ))}
         </div>
@@ -40,6 +39,3 @@ export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: V
     </section>
   );
 }
-
-export const isAsleep = (visit: VisitView) => visit.asleepSince !== null && visit.recovery === null && ['sedated', 'imaged'].includes(visit.step);
-export const isBeingImaged = (screen: OrderScreen, visit: VisitView) => visit.step === 'sedated' || screen.next.some((n) => n.action === 'stopImaging' && n.on.id === visit.id);

@@ -3,7 +3,7 @@ import { Button } from '../../design/Button.js';
 import { Hold, HoldList } from '../../design/Hold.js';
 import { Sheet } from '../../design/Sheet.js';
 import { list } from '../../design/format.js';
-import { ofWhat, sortActions, waysOf } from './next-actions.js';
+import { actsBesideTheDog, isAsleep, ofWhat, sortActions, waysOf } from './next-actions.js';
 
 type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 
@@ -11,7 +11,7 @@ type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 export function WaitsFor({ screen, onAct }: Props) {
   const ways = screen.holds.map((hold) => ({ hold, ways: waysOf(screen, hold).filter((n) => n.action !== 'stopImaging') }));
   const firstWithWay = ways.findIndex((w) => w.ways.length > 0);
-  const { now, also, others } = sortActions(screen, ways.flatMap((w) => w.ways));
+  const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
     <Sheet title="What it waits for">
       {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}

@@ -1,5 +1,5 @@
 import { isActionName } from '#libs/contracts/actions/all';
-import type { NextAction, OrderScreen, WordedHold } from '#libs/contracts/screens/order';
+import type { NextAction, OrderScreen, VisitView, WordedHold } from '#libs/contracts/screens/order';
 
 /** Turns and ends of the road: possible, but not what the day is for. */
 const detours = new Set([
@@ -13,9 +13,9 @@ const known = (n: NextAction) => isActionName(n.action);
 
 export type Sorted = { now: NextAction[]; also: NextAction[]; others: NextAction[] };
 
-/** What this person can do next, apart from what stands beside a hold already. */
-export function sortActions(screen: OrderScreen, besideHolds: readonly NextAction[]): Sorted {
-  const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !besideHolds.includes(n));
+/** What this person can do next, apart from what stands elsewhere on the page already. */
+export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAction[]): Sorted {
+  const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !shownElsewhere.includes(n));
   const yours = free.filter((n) => n.yours);
   return {
     now: yours.filter((n) => n.allowed && !detours.has(n.action)),
@@ -41,3 +41,10 @@ export function ofWhat(screen: OrderScreen, next: NextAction): string {
   if (next.on.scope === 'visit' && screen.visits.length > 1) return screen.thread.visits.find((v) => v.id === next.on.id)?.sub ?? '';
   return '';
 }
+
+/** What hands do beside a sleeping dog; it stands with the clock, and not again below. */
+const besideTheDog = ['recordReading', 'recordDrug', 'scanDog', 'takeView', 'judgeView', 'signRecovery'];
+export const actsBesideTheDog = (screen: OrderScreen): NextAction[] => besideTheDog.flatMap((a) => screen.next.filter((n) => n.action === a && n.yours && n.allowed));
+
+export const isAsleep = (visit: VisitView) => visit.asleepSince !== null && visit.recovery === null && ['sedated', 'imaged'].includes(visit.step);
+export const isBeingImaged = (screen: OrderScreen, visit: VisitView) => visit.step === 'sedated' || screen.next.some((n) => n.action === 'stopImaging' && n.on.id === visit.id);

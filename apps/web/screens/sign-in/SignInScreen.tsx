@@ -37,6 +37,7 @@ export function SignInScreen() {
         </div>
       </header>
       <main className="bare stack">
+        <h1 className="vh">Cotyla</h1>
         <Sheet title="Sign in">
           <form className="form" noValidate onSubmit={submit}>
             <ErrorBar error={signIn.error} />

@@ -18,7 +18,7 @@ export function ExamineForm(props: FormProps) {
   const entry = useEntry(visitActions.examine);
   const status = entry.field('statusClass');
   return (
-    <ActionEntryForm entry={entry} props={props} size="tablet" also={(): Errors => (status.value === 3 && !entry.values.reason ? { reason: 'Class III needs your reason.' } : {})}>
+    <ActionEntryForm entry={entry} props={props} size="tablet" also={(): Errors => (status.value === undefined ? { statusClass: 'Choose the class.' } : status.value === 3 && !entry.values.reason ? { reason: 'Class III needs your reason.' } : {})}>
       <TextField label="Heart, lungs, temperature, findings" lines={3} {...entry.field('findings')} />
       <RadioGroup className="field" value={status.value === undefined ? '' : String(status.value)} onChange={(v) => status.onChange(Number(v))} isInvalid={status.error !== undefined} validationBehavior="aria">
         <Label className="label">Physical status class</Label>

@@ -10,7 +10,7 @@ export function Results({ screen }: { screen: OrderScreen }) {
   if (rows.length === 0) return null;
   return (
     <Sheet title="Results so far">
-      <div className="scroll-x">
+      <div className="scroll-x" tabIndex={0} role="region" aria-label="Results">
         <table className="tbl">
           <caption className="vh">Results</caption>
           <thead>
