@@ -15,7 +15,7 @@ export function Strands({ thread }: { thread: ThreadScreen }) {
           {r.label}, {r.sub}. {heard(r)}
         </p>
       ))}
-      <div className="strands wide" style={{ gridTemplateColumns: `9.5rem repeat(${columns}, minmax(0, 1fr))` }} aria-hidden="true">
+      <div className="strands" style={{ gridTemplateColumns: `9.5rem repeat(${columns}, minmax(0, 1fr))` }} aria-hidden="true">
         {thread.visits.map((v) => {
           const studies = thread.studies.filter((s) => s.from === v.id);
           return (

@@ -9,7 +9,7 @@ export function Problems({ screen }: { screen: OrderScreen }) {
   const errand = useOrderErrand(screen.id);
   if (screen.problems.length === 0) return null;
   return (
-    <ul className="stack order-below">
+    <ul className="stack problems">
       {screen.problems.map((p) => (
         <li key={p.id} className="err">
           <b>{p.words}</b> <span className="small quiet">{momentAt(p.at, screen.practice.zone)}</span>
