@@ -9,14 +9,16 @@ export function Bench({ screen }: { screen: PackageScreen }) {
   if (!image) return <section className="bench" aria-label="Pictures"><p className="film-none">There is no picture in this package. Send it back with that reason.</p></section>;
   return (
     <section className="bench" aria-label="Pictures">
-      <Film key={image.image} image={image} base={`/api/reader/packages/${screen.package}`} label={`${image.viewName}${beside(image, screen.images)}`} />
-      <div className="film-strip" role="group" aria-label="Views">
-        {screen.images.map((i, n) => (
-          <button key={i.image} type="button" aria-pressed={n === at} onClick={() => setAt(n)}>
-            {n + 1} {i.viewName}
-            {beside(i, screen.images)}
-          </button>
-        ))}
+      <div className="bench-hold">
+        <Film key={image.image} image={image} base={`/api/reader/packages/${screen.package}`} label={`${image.viewName}${beside(image, screen.images)}`} />
+        <div className="film-strip" role="group" aria-label="Views">
+          {screen.images.map((i, n) => (
+            <button key={i.image} type="button" aria-pressed={n === at} onClick={() => setAt(n)}>
+              {n + 1} {i.viewName}
+              {beside(i, screen.images)}
+            </button>
+          ))}
+        </div>
       </div>
     </section>
   );

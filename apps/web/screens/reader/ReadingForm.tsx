@@ -4,6 +4,7 @@ import { Button } from '../../design/Button.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
 import { useMe } from '../../shell/me.js';
+import { useCtrlEnter } from '../../shell/use-ctrl-enter.js';
 import { JointFields } from './JointFields.js';
 import { SendBack } from './SendBack.js';
 import { readEntry, type JointEntry, type JointProblems } from './joint-entry.js';
@@ -30,13 +31,14 @@ export function ReadingForm({ screen, onSigned }: { screen: PackageScreen; onSig
     else queueMicrotask(() => requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[data-invalid] input, [data-invalid] button, [data-invalid] [tabindex="0"]')?.focus()));
   };
 
+  useCtrlEnter(() => !sendingBack && submit());
+
   return (
     <form
       ref={form}
       className="form reading"
       noValidate
       onSubmit={(e) => (e.preventDefault(), submit())}
-      onKeyDown={(e) => e.key === 'Enter' && (e.ctrlKey || e.metaKey) && (e.preventDefault(), submit())}
     >
       <div className="joints wide">
         {screen.joints.map(({ joint, name }, i) => (

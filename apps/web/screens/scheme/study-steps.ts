@@ -1,11 +1,8 @@
 import type { SchemeScreen } from '#libs/contracts/screens/board';
 
-const road = ['asked', 'imaging', 'ready', 'sealed', 'sent', 'withCentre', 'answered', 'accepted', 'released', 'reported'];
-const aside = ['rejected', 'appealed', 'ended'];
-const words: Record<string, string> = {
-  asked: 'asked for', imaging: 'being imaged', ready: 'films to send', sealed: 'packed', sent: 'sent', withCentre: 'with the centre', answered: 'result to check', accepted: 'letter to write', released: 'letter sent', reported: 'reported',
-  rejected: 'sent back by the reader', appealed: 'read a second time', ended: 'ended without a result',
-};
+/** The road in the words of the server, in the order in which it is gone. */
+const road = ['Asked for', 'Being imaged', 'Films to send', 'Sealed', 'Sent', 'With the centre', 'Result to check', 'Accepted', 'Letter sent', 'Reported'];
+const aside: Record<string, string> = { 'Sent back': 'sent back by the reader', 'Second reading': 'read a second time', Ended: 'ended without a result' };
 
 export interface Flow { protocol: string; along: { step: string; words: string; count: number }[]; beside: { words: string; count: number }[] }
 
@@ -13,12 +10,13 @@ export interface Flow { protocol: string; along: { step: string; words: string; 
 export function flows(steps: SchemeScreen['steps']): Flow[] {
   return [...new Set(steps.map((s) => s.protocol))].sort().map((protocol) => {
     const count = (step: string) => steps.filter((s) => s.protocol === protocol && s.step === step).reduce((sum, s) => sum + s.count, 0);
-    const known = new Set([...road, ...aside]);
-    const others = [...new Set(steps.filter((s) => s.protocol === protocol && !known.has(s.step)).map((s) => s.step))];
+    const others = [...new Set(steps.filter((s) => s.protocol === protocol && !road.includes(s.step) && !(s.step in aside)).map((s) => s.step))];
     return {
       protocol,
-      along: road.map((step) => ({ step, words: words[step] ?? step, count: count(step) })).filter((s) => s.count > 0),
-      beside: [...aside, ...others].map((step) => ({ words: words[step] ?? step, count: count(step) })).filter((s) => s.count > 0),
+      along: road.map((step) => ({ step, words: small(step), count: count(step) })).filter((s) => s.count > 0),
+      beside: [...Object.keys(aside), ...others].map((step) => ({ words: aside[step] ?? small(step), count: count(step) })).filter((s) => s.count > 0),
     };
   });
 }
+
+const small = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);
