@@ -32,6 +32,8 @@ export const studyMoves: readonly Move<StudyStep>[] = [
   { from: ['accepted'], by: ['releaseLetter'], to: 'released' },
   { from: ['released'], by: ['recordOutcome', 'resolveLetter'], to: 'reported' },
   { from: ['sent', 'withCentre'], by: ['rejectFilms'], to: 'rejected' },
+  // With another visit already planned, the missing views are simply taken there.
+  { from: ['sent', 'withCentre'], by: ['rejectFilms'], to: 'imaging' },
   { from: ['rejected'], by: ['openVisit'], to: 'imaging' },
   { from: ['rejected'], by: ['settleViews'], to: 'ready' },
   { from: ['sent', 'withCentre'], by: ['changeCentre'], to: 'sealed' },
@@ -39,10 +41,13 @@ export const studyMoves: readonly Move<StudyStep>[] = [
   { from: ['accepted', 'released', 'reported', 'appealed'], by: ['withdrawResult'], to: 'withCentre' },
   { from: ['released', 'reported'], by: ['askAppeal'], to: 'appealed' },
   { from: ['appealed'], by: ['closeAppeal'], to: 'reported' },
+  { from: ['appealed'], by: ['closeAppeal'], to: 'released' },
   { from: [...unsent, 'sent', 'withCentre'], by: ['endStudy'], to: 'ended' },
   { from: beforeLetter, by: ['withdrawStudy', 'decideAfterDeath'], to: 'ended' },
   { from: ['asked'], by: ['cancelOrder', 'recordDeath'], to: 'ended' },
 ];
 
 /** These take a study back to wherever its films, packages and other results leave it; only the usual place is drawn. */
-export const studyReturns: readonly Action[] = ['refuseResult', 'withdrawResult', 'consentStudy'];
+export const studyReturns: readonly Action[] = [
+  'refuseResult', 'withdrawResult', 'settleConflict', 'keyResult', 'consentStudy', 'changeCentre',
+];

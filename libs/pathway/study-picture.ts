@@ -67,13 +67,17 @@ export function pictureStudy(
     consent: lastWord('study', facts),
     unjudged: films.filter((film) => verdict(facts, film) === undefined),
     missing: missingViews(protocolRules?.views ?? [], facts, films, packages),
-    settled: settled && !isAfter(packages.lastRejection, settled) ? settled : undefined,
+    settled: settled && isAboutThese(settled, films) && !isAfter(packages.lastRejection, settled) ? settled : undefined,
     letters: pictureLetters(facts, results, order),
     visit: visits.find((visit) => visit.ahead && visit.studies.includes(id)),
   };
   const { step, why, since } = stepOfStudy(picture, study, order);
   return { ...picture, step, why, since, open: isOpenStudy(step) };
 }
+
+/** Going on with what there is speaks of films that were there; it does not outlive them. */
+const isAboutThese = (settled: FactOf<'viewsSettled'>, films: Film[]): boolean =>
+  films.some((film) => isAfter(settled, film.taken));
 
 /** A study keeps the version under which its first film was taken. */
 function protocolOf({ facts, added }: CollectedStudy, firstFilm: Film | undefined) {

@@ -34,7 +34,7 @@ const otherWords: Record<string, string> = {
   OPERATOR: 'operator', EQUIPMENT: 'equipment', VIEWS_NOT_HERE: 'views not taken here', REPEAT_TOO_SOON: 'too soon after the last',
   IDENTITY: 'identity', RANGE: 'value out of range', SIDES: 'sides may be swapped', DATE: 'date',
   unpaid: 'Not paid', bounced: 'The mail came back', closed: 'The centre is closed', lost: 'The films are lost',
-  noAnswer: 'No answer', failed: 'sending did not work', unknown: 'outcome not known', notArrived: 'found not to have arrived',
+  noAnswer: 'No answer', failed: 'Sending did not work', unknown: 'Not known', notArrived: 'They did not',
 };
 
 export function holdWords(hold: Hold, naming: Naming = {}): HoldWords {
@@ -121,7 +121,7 @@ export const actionLabels: Record<Action, string> = {
   seeProtocolChange: 'Read what changed', endStudy: 'End study', decideAfterDeath: 'Decide after death', takeView: 'Take view',
   judgeView: 'Accept or retake', settleViews: 'Go on with these', seal: 'Seal package', send: 'Send', sealSupplement: 'Seal supplement',
   resolveSend: 'Did it arrive?', acknowledge: 'Acknowledge', rejectFilms: 'Send films back', enterResult: 'Enter result',
-  recordCause: 'Say why no answer', clearCause: 'Cleared', takeChase: 'Take over asking', changeCentre: 'Change centre',
+  recordCause: 'Say why no answer', clearCause: 'Seen to', takeChase: 'Take over asking', changeCentre: 'Change centre',
   keyResult: 'Key result', explainResult: 'Explain', refuseResult: 'Refuse result', settleConflict: 'Settle conflict',
   acceptResult: 'Accept result', setPhoneFirst: 'Phone first', releaseLetter: 'Release letter', recordCall: 'Owner was called',
   withdrawResult: 'Withdraw result', recordOutcome: 'Record delivery', resolveLetter: 'Did the letter arrive?',

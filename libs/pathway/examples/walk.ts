@@ -12,10 +12,9 @@ export interface Place { facts: Fact[]; now: string; evaluation: Evaluation }
 export interface Stride { before: Place; action: Action; on: On; after: Place }
 
 /** A walk along allowed actions, as people would take them, with news from outside in between. */
-export function walk(c: Chooser, strides: number, rules: Rules): Stride[] {
+export function walk(c: Chooser, strides: number, rules: Rules, straight = c.below(3) === 0): Stride[] {
   const start = '2026-11-25T08:00:00.000Z';
   let place: Place = { facts: [], now: start, evaluation: evaluate([], start, rules) };
-  const straight = c.below(3) === 0;
   const walked: Stride[] = [];
   for (let n = 0; n < strides; n += 1) {
     const news = !straight && c.below(20) === 0 ? fromOutside(c, place, rules) : null;
