@@ -4,6 +4,7 @@ import { FilmRoom } from './films.js';
 import { foundScheme } from './found-scheme.js';
 import type { Road } from './roads/road.js';
 import { playScenario } from './scenario.js';
+import type { Plan } from './scenario/plan.js';
 
 export interface Filling {
   db: Db;
@@ -11,13 +12,15 @@ export interface Filling {
   publicUrl: string;
   now: Date;
   say?: (line: string) => void;
+  /** Left out, the whole scenario. */
+  chosen?: Plan[];
 }
 
 /** Fills an empty database with the demo; a database that has a scheme is left as it is. */
-export async function fillDemo({ db, files, publicUrl, now, say = () => undefined }: Filling): Promise<Road[] | undefined> {
+export async function fillDemo({ db, files, publicUrl, now, say = () => undefined, chosen }: Filling): Promise<Road[] | undefined> {
   const taken = await db.system('filling in the demo', (tx) => tx.scheme.count());
   if (taken > 0) return undefined;
   const scheme = await foundScheme(db, now);
   say(`${scheme.dogs.size} dogs, their people and ${Object.keys(scheme.houses).length} practices are in the register.`);
-  return playScenario({ db, files, films: new FilmRoom(), scheme, publicUrl }, now, say);
+  return playScenario({ db, files, films: new FilmRoom(), scheme, publicUrl }, now, { say, ...(chosen ? { chosen } : {}) });
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { Tx } from '#libs/platform/database/db';
 import { localDay } from '#libs/pathway/zones';
+import { newAnimalId } from '#libs/register/dogs/new-animal-id';
 import { addDays } from '#libs/pathway/days';
 import { studBookOf } from './breeds.js';
 import { country } from './country.js';
@@ -31,7 +32,7 @@ export async function registerDogs(tx: Tx, houses: DemoScheme['houses'], now: Da
     if (!owner) throw new Error(`${dog.call} has an owner who is not in the list: ${dog.owner}.`);
     return { ...dog, id: randomUUID(), house: owner.house, transponder: transponderOf(dog), person: personOf(owner) };
   });
-  await tx.dog.createMany({ data: known.map((dog, i) => dogRow(dog, i, today)) });
+  await tx.dog.createMany({ data: known.map((dog) => dogRow(dog, today)) });
   const born = (dog: DemoDog) => date(bornOf(dog, today).latest);
   const row = (dog: DemoDog) => ({ practiceId: dog.house.id, dogId: dog.id });
   await tx.dogName.createMany({
@@ -54,10 +55,10 @@ export async function registerDogs(tx: Tx, houses: DemoScheme['houses'], now: Da
 
 const personOf = (owner: SeedOwner & { id: string }): DemoDog['person'] => ({ id: owner.id, name: owner.name, phone: owner.phone, channel: owner.channel ?? 'mail' });
 
-function dogRow(dog: DemoDog, i: number, today: string) {
+function dogRow(dog: DemoDog, today: string) {
   const born = bornOf(dog, today);
   return {
-    id: dog.id, practiceId: dog.house.id, animalId: `AB-${String(20_417 + 13 * i)}`, callName: dog.call, breed: dog.breed, sex: dog.sex, neutered: dog.neutered ?? false,
+    id: dog.id, practiceId: dog.house.id, animalId: newAnimalId(), callName: dog.call, breed: dog.breed, sex: dog.sex, neutered: dog.neutered ?? false,
     bornEarliest: date(born.earliest), bornLatest: date(born.latest), bornPrecision: born.precision, sireName: dog.sire ?? null, damName: dog.dam ?? null,
   };
 }

@@ -19,11 +19,13 @@ export const plans: Plan[] = [...read, ...underWay, ...otherDays, ...today];
 const FRESH = 100;
 const AT_ONCE = 3;
 
+export interface Playing { say?: (line: string) => void; chosen?: Plan[] }
+
 /** Books every order of the demo in the order of time, then lets each go its way; all of it has happened by now. */
-export async function playScenario(driver: Driver, now: Date, say: (line: string) => void = () => undefined): Promise<Road[]> {
+export async function playScenario(driver: Driver, now: Date, { say = () => undefined, chosen = plans }: Playing = {}): Promise<Road[]> {
   const days = new DemoDays(now, driver.scheme.houses.weirside.zone);
   const diary = new Diary();
-  const booked = plans.map((plan) => ({ plan, booking: bookingOf(plan, dogNamed(driver.scheme, plan.dog), days, diary) }));
+  const booked = chosen.map((plan) => ({ plan, booking: bookingOf(plan, dogNamed(driver.scheme, plan.dog), days, diary) }));
   booked.sort((a, b) => a.booking.at.getTime() - b.booking.at.getTime());
   const roads: { road: Road; plan: Plan }[] = [];
   for (const { plan, booking } of booked) roads.push({ road: await bookDog(driver, booking), plan });
@@ -64,7 +66,7 @@ function bookingOf(plan: Plan, dog: DemoDog, days: DemoDays, diary: Diary): Book
   const { studies, answers, accepted } = plan;
   const { slot, at } = 'lane' in plan.visit ? slotToday(plan, plan.visit, dog, days) : slotOf(plan, plan.visit.inDays, dog, days, diary);
   return {
-    dog, studies, slot, at: plan.bookedMinutesAgo === undefined ? at : days.ago(plan.bookedMinutesAgo), pace: 'lane' in plan.visit ? days.pace : 1,
+    dog, studies, slot, at: plan.bookedMinutesAgo === undefined ? at : days.minutesAgo(plan.bookedMinutesAgo), pace: 'lane' in plan.visit ? days.pace : 1,
     ...(answers ? { answers } : {}), ...(accepted === undefined ? {} : { accepted }),
   };
 }

@@ -1,4 +1,5 @@
 import type { Stated } from '#libs/steps/record/work';
+import { datePost } from './date-post.js';
 import { factsOf, report, type Road } from './road.js';
 
 interface Written { id: string; kind: string; subjectId: string | null; personId: string | null }
@@ -32,11 +33,4 @@ function outcomeOf(road: Road, { kind, subjectId, personId }: Written): Stated[]
   if (kind !== 'result' && kind !== 'correction') return [];
   const letter = factsOf(road, 'letterReleased').find((f) => f.letter === subjectId)!;
   return [{ type: 'letterOutcome', study: letter.study, letter: letter.letter, to: personId!, outcome: 'delivered' }];
-}
-
-/** Rows are written now and were written then: what an order has said so far gets the road's own time. */
-export async function datePost({ driver, clock, order, dated }: Road): Promise<void> {
-  const rows = await driver.db.system('filling in the demo', (tx) => tx.$queryRaw<{ id: string }[]>`
-    UPDATE message SET created_at = ${clock.now()} WHERE order_id = ${order}::uuid AND NOT (id = ANY(${dated}::uuid[])) RETURNING id`);
-  dated.push(...rows.map((r) => r.id));
 }

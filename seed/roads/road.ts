@@ -13,6 +13,7 @@ import { lockOrder } from '#libs/steps/record/order-record';
 import { workOn, type Stated, type Work } from '#libs/steps/record/work';
 import type { DemoDog, DemoScheme, House, Lane } from '../demo-scheme.js';
 import type { FilmRoom } from '../films.js';
+import { datePost } from './date-post.js';
 
 /** What every road is driven with. */
 export interface Driver {
@@ -44,11 +45,14 @@ type Input<A extends ActionName> = z.input<(typeof actionInputs)[A]>;
 
 const lookAt = (work: Work) => ({ evaluation: work.evaluation, facts: work.order.facts as Fact[], version: work.order.version });
 
+const WRITES_MAIL: ReadonlySet<ActionName> = new Set<ActionName>(['giveSheet', 'send', 'releaseLetter', 'releaseAgain', 'releaseCorrection', 'cancelVisit']);
+
 /** Does what a person does, by the one way in which a person changes an order. */
 export async function perform<A extends ActionName>(road: Road, actor: Actor, action: A, on: string, input: Input<A>): Promise<void> {
   const { driver: { db, publicUrl }, clock, order, version } = road;
   const request = { key: randomUUID(), version, on, input: input as Record<string, unknown> };
   Object.assign(road, await act({ db, clock, publicUrl }, actor, order, action, request, async (work) => lookAt(work)));
+  if (WRITES_MAIL.has(action)) await datePost(road);
 }
 
 /** States what the program itself reports: outcomes of sending, reminders, closures. */

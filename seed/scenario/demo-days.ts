@@ -6,6 +6,8 @@ const MINUTE = 60_000;
 /** How far back the first dog of today came in, when the day is old enough. */
 const MORNING = 240;
 const LAST_SLOT = 23 * 60 + 25;
+/** Least age of the day for anything of today to have happened in it. */
+const FIRST_SECONDS = 10_000;
 
 /** Days and times of the demo, counted from now, so that today's board is lively whenever it is filled in. */
 export class DemoDays {
@@ -16,13 +18,17 @@ export class DemoDays {
   readonly pace: number;
 
   constructor(now: Date, zone: string) {
-    this.now = now;
     this.zone = zone;
     this.today = localDay(now.toISOString(), zone);
+    this.now = new Date(Math.max(now.getTime(), instantOf(this.today, '00:00', zone).getTime() + FIRST_SECONDS));
     this.pace = Math.min(1, this.#sinceMidnight / MORNING);
   }
 
-  /** Minutes before now, drawn together when the day is young. */
+  minutesAgo(minutes: number): Date {
+    return new Date(this.now.getTime() - minutes * MINUTE);
+  }
+
+  /** The same for what has to have been today: drawn together when the day is young. */
   ago(minutes: number): Date {
     return new Date(this.now.getTime() - minutes * this.pace * MINUTE);
   }

@@ -10,10 +10,10 @@ export const read: Plan[] = [
     dog: 'Cinder', studies: [laxity], visit: { inDays: -17 },
     play: async (road, days) => {
       await takeTo(road, 'answered', { kind: 'tight', joints: [{ joint: 'left', value: 0.21 }, { joint: 'right', value: 0.27 }] });
-      road.clock.set(days.ago(38));
+      road.clock.set(days.minutesAgo(38));
       await acceptResult(road, studyOf(road));
       // Released a moment ago: the worker prints and mails it.
-      road.clock.set(days.ago(20));
+      road.clock.set(days.minutesAgo(20));
       await perform(road, road.lane.vet, 'releaseLetter', studyOf(road), {});
     },
   },

@@ -35,7 +35,7 @@ export const underWay: Plan[] = [
     dog: 'Corrie', studies: [extended], visit: { inDays: -1 },
     play: async (road, days) => {
       await takeTo(road, 'home');
-      road.clock.set(days.ago(30));
+      road.clock.set(days.minutesAgo(30));
       await dispatch(road, studyOf(road), { arrives: false });
     },
   },
