@@ -24,6 +24,8 @@ export class Db {
 
   constructor(url: string, { connections = 12 } = {}) {
     this.#pool = new pg.Pool({ connectionString: url, max: connections, allowExitOnIdle: true });
+    // A connection that breaks while nobody uses it (the database restarted) is dropped and replaced at the next use, which says what is wrong if that fails.
+    this.#pool.on('error', () => undefined);
     this.#prisma = new PrismaClient({ adapter: new PrismaPg(this.#pool) });
   }
 

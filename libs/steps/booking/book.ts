@@ -1,8 +1,9 @@
 import { useCase } from '../record/use-case.js';
 import type { Stated } from '../record/work.js';
-import { slotNames, refuseWhatCannotBe } from './create-booking.js';
 import { findFitness } from './find-fitness.js';
 import { holdSlot } from './hold-slot.js';
+import { refuseWhatCannotBe } from './refuse-what-cannot-be.js';
+import { slotNames } from './slot-names.js';
 
 /** A first or another slot for a visit. Answers, consents and advice stay: moving keeps the visit. */
 export const book = useCase('book', async (work, on, input) => {

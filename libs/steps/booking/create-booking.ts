@@ -3,8 +3,6 @@ import type { NewBooking } from '#libs/contracts/booking';
 import type { Prices } from '#libs/contracts/register';
 import { nextAccession } from '#libs/science/identifiers/accession';
 import { findProtocol } from '#libs/science/protocols/catalogue';
-import { evaluate } from '#libs/pathway/evaluate';
-import { holdWords } from '#libs/pathway/words';
 import type { Tx } from '#libs/platform/database/db';
 import type { Actor } from '../record/actor.js';
 import { append } from '../record/append.js';
@@ -17,7 +15,9 @@ import { estimateOf } from './estimate-of.js';
 import { findFitness } from './find-fitness.js';
 import { holdSlot } from './hold-slot.js';
 import { answersNotAsked } from './questions-for.js';
+import { refuseWhatCannotBe } from './refuse-what-cannot-be.js';
 import { sayBooked } from './say-booked.js';
+import { slotNames } from './slot-names.js';
 
 /** One call books everything or nothing. The same key again answers with the same order. */
 export async function createBooking(deps: StepDeps, actor: Actor, input: NewBooking): Promise<{ order: string; accession: string }> {
@@ -86,28 +86,3 @@ async function statements(work: Work, input: NewBooking, visit: string, studies:
 }
 
 const day = (d: Date): string => d.toISOString().slice(0, 10);
-
-export async function slotNames(tx: Tx, slot: { room: string; operator: string; nurse: string; vet: string }): Promise<Record<string, string>> {
-  const room = await tx.room.findUnique({ where: { id: slot.room }, select: { name: true } });
-  const people = await tx.staff.findMany({ where: { id: { in: [slot.operator, slot.nurse, slot.vet] }, active: true }, select: { id: true, name: true } });
-  const name = (id: string, what: string) => people.find((p) => p.id === id)?.name ?? refuse(what);
-  if (!room) throw badInput('slot.room', 'This room is not in your practice.');
-  return { roomName: room.name, operatorName: name(slot.operator, 'operator'), nurseName: name(slot.nurse, 'nurse'), vetName: name(slot.vet, 'vet') };
-}
-
-function refuse(what: string): never {
-  throw badInput(`slot.${what}`, 'This person does not work in your practice.');
-}
-
-/** Whatever would forbid taking a view, admitting or sedating because of the day, the dog's age or the operator. */
-const MUST_FIT = new Set(['TOO_YOUNG', 'NOT_FIT', 'POSTPONED', 'PREGNANT', 'REST_DAYS', 'RULES_UNKNOWN']);
-
-export function refuseWhatCannotBe(work: Work, stated: Stated[]): void {
-  const now = work.now.toISOString();
-  const facts = stated.map((s) => ({ ...s, id: randomUUID(), at: now, rec: now, by: work.actor.id, role: 'desk' as const, practice: work.actor.practice }));
-  const then = evaluate([...work.order.facts, ...facts] as never, now, work.order.rules);
-  const holds = [...Object.values(then.visits), ...Object.values(then.studies)].flatMap((s) => s.holds).filter((h) => MUST_FIT.has(h.code));
-  if (holds.length === 0) return;
-  const because = holds.map((h) => { const words = holdWords(h); return { code: h.code, words: `${words.title} ${words.rest}` }; });
-  throw new StepError('NOT_ELIGIBLE', because.map((b) => b.words).join(' '), { because });
-}
