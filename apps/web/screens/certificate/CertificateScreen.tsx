@@ -3,7 +3,7 @@ import { Link, useParams } from '@tanstack/react-router';
 import type { CertificateCheck } from '#libs/contracts/screens/owner';
 import { get } from '../../api/client.js';
 import { isFailure } from '../../api/failure.js';
-import { Empty, Loading } from '../../design/Empty.js';
+import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { Brand } from '../../shell/Brand.js';
 import { CheckByHand } from './CheckByHand.js';
@@ -27,8 +27,9 @@ export function CertificateScreen() {
             <Printed check={check} />
           </>
         ) : isFailure(error) && error.status === 404 ? (
-          <section className="sheet">
-            <Empty title={`No paper has the number ${serial}`}>Compare it with the paper, sign by sign. If it is the same, this server did not issue that paper: ask the practice or the reading centre named on it.</Empty>
+          <section className="sheet" aria-labelledby="standing">
+            <h1 id="standing">No paper has the number {serial}.</h1>
+            <p className="lead">Compare it with the paper, sign by sign. If it is the same, this server did not issue that paper: ask the practice or the reading centre named on it.</p>
           </section>
         ) : error ? (
           <ErrorBar error={error} />

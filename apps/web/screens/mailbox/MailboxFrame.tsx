@@ -3,6 +3,7 @@ import type { MailboxScreen } from '#libs/contracts/screens/board';
 import { Empty, Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { Select } from '../../design/Select.js';
+import { Sheet } from '../../design/Sheet.js';
 import { plural } from '../../design/format.js';
 import { MailLinks } from './MailLinks.js';
 import { addressee } from './mail-document.js';
@@ -31,9 +32,9 @@ export function MailboxFrame({ open, children }: { open?: string; children: Reac
         )}
       </div>
       {data.rows.length === 0 ? (
-        <section className="sheet">
+        <Sheet title="Messages">
           <Empty title="No mail has been written yet">{data.captured ? 'Book a visit, and its confirmation comes here within seconds.' : 'Mail goes out by the mail server; nothing is kept here.'}</Empty>
-        </section>
+        </Sheet>
       ) : (
         <div className={open ? 'mailbox with-open' : 'mailbox'}>
           <MailLinks rows={shown} />

@@ -1,8 +1,8 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { OwnerPage } from '#libs/contracts/screens/owner';
 import { Button } from '../../design/Button.js';
 import { Dialog } from '../../design/Dialog.js';
-import { ErrorBar } from '../../design/Notice.js';
+import { ErrorBar, Notice } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
 import { PurposeText } from './PurposeText.js';
 import { purposesOf, saidWords, type AskedPurpose } from './consent-purposes.js';
@@ -10,13 +10,19 @@ import { cannotBeUndone } from './undone.js';
 import { useTellWithdrawal } from './queries.js';
 
 /** What was agreed to, word for word, and the way to change it. */
-export function Decided({ page, onAgain }: { page: OwnerPage; onAgain: (key: string) => void }) {
+export function Decided({ page, signed, onAgain }: { page: OwnerPage; signed: boolean; onAgain: (key: string) => void }) {
   const [taking, setTaking] = useState<AskedPurpose | null>(null);
+  const section = useRef<HTMLElement>(null);
+  // The sheet that was signed is gone from the page: take the reader to what became of it.
+  useEffect(() => {
+    if (signed) section.current?.focus();
+  }, [signed]);
   const decided = purposesOf(page).filter((p) => p.answered);
   if (decided.length === 0) return null;
   return (
-    <section aria-labelledby="decided">
+    <section aria-labelledby="decided" ref={section} tabIndex={-1}>
       <h2 id="decided">What you decided</h2>
+      {signed && <Notice>Signed. Your decisions have reached the practice; you can change them here.</Notice>}
       {decided.map((p) => (
         <details key={p.key} className="decided">
           <summary>

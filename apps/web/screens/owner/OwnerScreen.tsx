@@ -30,6 +30,7 @@ export function OwnerScreen() {
 
 function Page({ page }: { page: OwnerPage }) {
   const [again, setAgain] = useState<string[]>([]);
+  const [signed, setSigned] = useState(false);
   const { dog, practice } = page;
   const tel = `tel:${practice.phone.replace(/\s/g, '')}`;
   const first = firstAsked(page);
@@ -61,7 +62,7 @@ function Page({ page }: { page: OwnerPage }) {
         <Advice page={page} />
         <Questions page={page} first={first === 'questions'} />
         {!page.estimate?.accepted && <Estimate page={page} first={first === 'estimate'} />}
-        <Consents page={page} first={first === 'consents'} again={again} onDone={() => setAgain([])} />
+        <Consents page={page} first={first === 'consents'} again={again} onDone={() => (setAgain([]), setSigned(true))} />
         {page.waiting.length > 0 && (
           <section aria-labelledby="next">
             <h2 id="next">What happens next</h2>
@@ -70,7 +71,7 @@ function Page({ page }: { page: OwnerPage }) {
             ))}
           </section>
         )}
-        <Decided page={page} onAgain={(key) => (setAgain([...again, key]), document.getElementById('consent')?.scrollIntoView())} />
+        <Decided page={page} signed={signed} onAgain={(key) => (setAgain([...again, key]), document.getElementById('consent')?.scrollIntoView())} />
         {page.estimate?.accepted && <Estimate page={page} first={false} />}
         <section aria-labelledby="talk">
           <h2 id="talk">Talk to us</h2>

@@ -17,7 +17,9 @@ export function Results({ page }: { page: OwnerPage }) {
               <li key={words}>{words}</li>
             ))}
           </ul>
-          <p>{result.dog}</p>
+          <p>
+            For {page.dog.name} as a whole: <b>{result.dog}</b>
+          </p>
         </div>
       ))}
       <p className="why">

@@ -17,9 +17,7 @@ export function CentresSheet({ screen, edits }: { screen: PracticeScreen; edits:
       {screen.centres.length === 0 && <Empty title="No grading centre yet">Films are read by somebody with no stake in the outcome. Enter who that is.</Empty>}
       {screen.centres.map((centre) => (
         <div key={centre.id} className="centre">
-          <h3>
-            {centre.name}, {centre.place}
-          </h3>
+          <h3>{centre.name.includes(centre.place) ? centre.name : `${centre.name}, ${centre.place}`}</h3>
           <p>Reads {names(centre)}, for {money(centre.feeMinor, screen.prices.currency)} a study.</p>
           <p className="small quiet">
             {centre.email}. Says within {plural(centre.ackDays, 'working day', 'working days')} that films have come; the result is due {plural(centre.resultDays, 'working day', 'working days')} later. Up to {plural(centre.reminders, 'reminder', 'reminders')}, one every {plural(centre.remindEvery, 'working day', 'working days')}; then a person takes it over. Owners may ask for a second reading within {plural(centre.appealDays, 'day', 'days')}.

@@ -21,7 +21,7 @@ export function RoomsSheet({ screen, edits }: { screen: PracticeScreen; edits: b
         <Empty title="No room yet">A visit is booked into an X-ray room.</Empty>
       ) : (
         <Table
-          caption="Rooms"
+          caption="Rooms of the practice"
           rows={screen.rooms}
           rowKey={(r) => r.id}
           columns={[

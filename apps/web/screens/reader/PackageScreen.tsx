@@ -17,12 +17,13 @@ export function PackageScreen() {
   const { package: id } = useParams({ from: '/inside/reader/$package' });
   const { data: screen, error } = usePackage(id);
   const others = usePackages(1).data?.rows.filter(isOpen) ?? [];
-  const { zone } = useMe();
+  const { zone, kind } = useMe();
   const navigate = useNavigate();
   if (!screen) return error ? <ErrorBar error={error} /> : <Loading what="the package" />;
 
   const next = others.find((row) => row.package !== id);
-  const goOn = () => void (next ? navigate({ to: '/reader/$package', params: { package: next.package } }) : navigate({ to: '/reader', search: {} }));
+  // A link opens one package: there is nowhere to go on to.
+  const goOn = () => kind === 'reader' && void (next ? navigate({ to: '/reader/$package', params: { package: next.package } }) : navigate({ to: '/reader', search: {} }));
   return (
     <div className="package" key={id}>
       <nav className="beside-list" aria-label="Packages to read">

@@ -5,12 +5,7 @@ export function SignedReading({ reading, zone }: { reading: NonNullable<PackageS
   return (
     <div className="form">
       <dl className="facts wide">
-        {reading.joints.map((j) => (
-          <div key={j.name}>
-            <dt>{j.name}</dt>
-            <dd>{j.words}</dd>
-          </div>
-        ))}
+        {reading.joints.flatMap((j) => [<dt key={j.name}>{j.name}</dt>, <dd key={`${j.name}-words`}>{j.words}</dd>])}
       </dl>
       {reading.comment && <p>{reading.comment}</p>}
       <p className="quiet small">

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
+import { useCallback, useEffect, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react';
 import { apart, between, fitted, panBy, zoomAt, type FilmView, type Spot } from './film-view.js';
 
 /** Wheel, drag, two fingers and keys, all on one view of the film. */
@@ -7,13 +7,8 @@ export function useFilmGestures() {
   const box = useRef<HTMLDivElement>(null);
   const touching = useRef(new Map<number, Spot>());
 
-  const fromMiddle = (e: { clientX: number; clientY: number }): Spot => {
-    const r = box.current?.getBoundingClientRect();
-    return r ? { x: e.clientX - r.left - r.width / 2, y: e.clientY - r.top - r.height / 2 } : { x: 0, y: 0 };
-  };
-  const size = () => ({ width: box.current?.clientWidth ?? 0, height: box.current?.clientHeight ?? 0 });
-  const zoom = (by: number, at: Spot = { x: 0, y: 0 }) => setView((v) => panBy(zoomAt(v, by, at), 0, 0, size()));
-  const pan = (dx: number, dy: number) => setView((v) => panBy(v, dx, dy, size()));
+  const zoom = useCallback((by: number, at: Spot = { x: 0, y: 0 }) => setView((v) => panBy(zoomAt(v, by, at), 0, 0, sizeOf(box.current))), []);
+  const pan = (dx: number, dy: number) => setView((v) => panBy(v, dx, dy, sizeOf(box.current)));
 
   useEffect(() => {
     const element = box.current;
@@ -21,20 +16,20 @@ export function useFilmGestures() {
     // React's own wheel listener is passive and could not keep the page from scrolling.
     const onWheel = (e: WheelEvent) => {
       e.preventDefault();
-      zoom(Math.exp(-e.deltaY / 400), fromMiddle(e));
+      zoom(Math.exp(-e.deltaY / 400), fromMiddle(element, e));
     };
     element.addEventListener('wheel', onWheel, { passive: false });
     return () => element.removeEventListener('wheel', onWheel);
-  }, []);
+  }, [zoom]);
 
   const onPointerDown = (e: PointerEvent<HTMLDivElement>) => {
     e.currentTarget.setPointerCapture(e.pointerId);
-    touching.current.set(e.pointerId, fromMiddle(e));
+    touching.current.set(e.pointerId, fromMiddle(e.currentTarget, e));
   };
   const onPointerMove = (e: PointerEvent<HTMLDivElement>) => {
     const was = touching.current.get(e.pointerId);
     if (!was) return;
-    const now = fromMiddle(e);
+    const now = fromMiddle(e.currentTarget, e);
     const other = [...touching.current].find(([id]) => id !== e.pointerId)?.[1];
     if (other) {
       const middle = between(now, other);
@@ -58,4 +53,11 @@ export function useFilmGestures() {
   };
 
   return { view, zoom, fit: () => setView(fitted), box, handlers: { onPointerDown, onPointerMove, onPointerUp, onPointerCancel: onPointerUp, onKeyDown } };
+}
+
+const sizeOf = (box: HTMLElement | null) => ({ width: box?.clientWidth ?? 0, height: box?.clientHeight ?? 0 });
+
+function fromMiddle(box: HTMLElement, e: { clientX: number; clientY: number }): Spot {
+  const r = box.getBoundingClientRect();
+  return { x: e.clientX - r.left - r.width / 2, y: e.clientY - r.top - r.height / 2 };
 }
