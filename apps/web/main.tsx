@@ -1,3 +1,4 @@
+import './entry/without-eval.js';
 import '@fontsource-variable/noto-sans/standard.css';
 import './design/tokens.css';
 import './design/base.css';

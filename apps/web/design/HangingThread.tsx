@@ -1,11 +1,12 @@
 import type { Road, ThreadScreen } from '#libs/contracts/screens/order';
-import { wordsBeside, type Knot } from './thread-words.js';
+import { knotMoment } from './format.js';
+import { dayOfLine, wordsBeside, type Knot } from './thread-words.js';
 
 type Item = { className: string; first: string; at?: string; rest: string; held?: boolean };
 
 /** The thread on a phone: it hangs, and what is done steps together into one knot. */
-export function HangingThread({ thread }: { thread: ThreadScreen }) {
-  const items = [...thread.visits, ...thread.studies].flatMap(itemsOf);
+export function HangingThread({ thread, zone }: { thread: ThreadScreen; zone: string }) {
+  const items = [...thread.visits, ...thread.studies].flatMap((r) => itemsOf(r, zone));
   return (
     <ol className="hang narrow" aria-hidden="true">
       {items.map((item, i) => (
@@ -26,19 +27,20 @@ export function HangingThread({ thread }: { thread: ThreadScreen }) {
   );
 }
 
-function itemsOf(road: Road): Item[] {
+function itemsOf(road: Road, zone: string): Item[] {
+  const day = dayOfLine(road, zone);
+  const when = (k: Knot) => (k.at ? knotMoment(k.at, zone, day) : '');
+  const brief = (k: Knot) => `${k.name.toLowerCase()}${k.at ? ` ${when(k)}` : ''}${k.retakes > 0 ? ', again' : ''}`;
   const done = road.knots.filter((k) => k.state === 'done');
   const toCome = road.knots.filter((k) => k.state === 'toCome');
   const said = wordsBeside(road);
   const lastDone = done.at(-1);
   return [
-    ...(lastDone ? [{ className: '', first: `${road.label}: ${lastDone.name.toLowerCase()}`, at: lastDone.at ?? '', rest: done.slice(0, -1).map(brief).join(', ') }] : []),
-    ...road.knots.filter((k) => k.state === 'sentBack').map((k) => ({ className: '', first: `${road.label}: ${k.name.toLowerCase()}`, at: k.at ?? '', rest: k.note ?? '' })),
+    ...(lastDone ? [{ className: '', first: `${road.label}: ${lastDone.name.toLowerCase()}`, at: when(lastDone), rest: done.slice(0, -1).map(brief).join(', ') }] : []),
+    ...road.knots.filter((k) => k.state === 'sentBack').map((k) => ({ className: '', first: `${road.label}: ${k.name.toLowerCase()}`, at: when(k), rest: k.note ?? '' })),
     ...(road.hold && said ? [{ className: 'hold', first: said.first, rest: said.rest, held: true }] : []),
     ...(road.hold ? [] : road.knots.filter((k) => k.state === 'here').map((k) => ({ className: road.dashed ? 'wait' : 'now', first: `${road.label}: ${k.name.toLowerCase()}`, rest: k.note ?? '' }))),
     ...(road.ended ? [{ className: 'end', first: `${road.label}: ended`, rest: road.ended }] : []),
     ...(toCome.length > 0 && !road.ended ? [{ className: 'to', first: '', rest: `${road.label}: ${toCome.map((k) => k.name.toLowerCase()).join(', ')}` }] : []),
   ];
 }
-
-const brief = (k: Knot) => `${k.name.toLowerCase()}${k.at ? ` ${k.at}` : ''}${k.retakes > 0 ? ', again' : ''}`;

@@ -1,10 +1,11 @@
 import type { Road, ThreadScreen } from '#libs/contracts/screens/order';
+import { knotMoment } from './format.js';
 import { HangingThread } from './HangingThread.js';
 import { Knots } from './Thread.js';
-import { heard, wordsBeside } from './thread-words.js';
+import { dayOfLine, heard, wordsBeside } from './thread-words.js';
 
 /** An order's whole thread: each visit a line, each study leaving it where the films were taken. */
-export function Strands({ thread }: { thread: ThreadScreen }) {
+export function Strands({ thread, zone }: { thread: ThreadScreen; zone: string }) {
   const fork = forkColumn(thread.visits);
   const roads = [...thread.visits.map((v) => v.knots.length), ...thread.studies.map((s) => fork + s.knots.length)];
   const columns = Math.max(12, ...roads.map((n) => n + 1));
@@ -20,9 +21,9 @@ export function Strands({ thread }: { thread: ThreadScreen }) {
           const studies = thread.studies.filter((s) => s.from === v.id);
           return (
             <div key={v.id} className="strand-group">
-              <Strand road={v} from={1} columns={columns} stem={studies.length > 0 ? fork : null} />
+              <Strand road={v} zone={zone} from={1} columns={columns} stem={studies.length > 0 ? { column: fork, ahead: aheadOf(v, fork) } : null} />
               {studies.map((s, i) => (
-                <Strand key={s.id} road={s} from={fork + 1} columns={columns} fork={{ column: fork, through: i < studies.length - 1 }} />
+                <Strand key={s.id} road={s} zone={zone} from={fork + 1} columns={columns} fork={{ column: fork, through: i < studies.length - 1, ahead: aheadOf(v, fork) }} />
               ))}
             </div>
           );
@@ -30,10 +31,10 @@ export function Strands({ thread }: { thread: ThreadScreen }) {
         {thread.studies
           .filter((s) => !thread.visits.some((v) => v.id === s.from))
           .map((s) => (
-            <Strand key={s.id} road={s} from={fork + 1} columns={columns} />
+            <Strand key={s.id} road={s} zone={zone} from={fork + 1} columns={columns} />
           ))}
       </div>
-      <HangingThread thread={thread} />
+      <HangingThread thread={thread} zone={zone} />
     </>
   );
 }
@@ -44,9 +45,13 @@ function forkColumn(visits: readonly Road[]): number {
   return found >= 0 ? found + 1 : 5;
 }
 
-type StrandProps = { road: Road; from: number; columns: number; stem?: number | null; fork?: { column: number; through: boolean } };
+type StrandProps = { road: Road; zone: string; from: number; columns: number; stem?: { column: number; ahead: boolean } | null; fork?: { column: number; through: boolean; ahead: boolean } };
 
-function Strand({ road, from, columns, stem, fork }: StrandProps) {
+/** Nobody has been to the fork yet: the road that leaves there is still to come. */
+const aheadOf = (visit: Road, fork: number) => ['toCome', 'held', undefined].includes(visit.knots[fork - 1]?.state);
+
+function Strand({ road, zone, from, columns, stem, fork }: StrandProps) {
+  const lineDay = dayOfLine(road, zone);
   const said = wordsBeside(road);
   const saidColumn = said ? from + said.at : 0;
   const beside = said !== null && (said.held || road.ended !== null) && columns - saidColumn >= 3;
@@ -58,13 +63,13 @@ function Strand({ road, from, columns, stem, fork }: StrandProps) {
         <small>{road.sub}</small>
       </h3>
       <div className="thread">
-        {fork && <div className={fork.through ? 'fork through' : 'fork'} style={{ gridColumn: fork.column }} />}
+        {fork && <div className={['fork', fork.through && 'through', fork.ahead && 'ahead'].filter(Boolean).join(' ')} style={{ gridColumn: fork.column }} />}
         <Knots road={shown} from={from} />
         {shown.knots.map((k, i) =>
           beside && i === said.at ? null : (
-            <p key={`${k.name}${i}`} style={{ gridColumn: from + i }} className={[k.state === 'toCome' && 'to-come', stem === from + i && 'beside-stem'].filter(Boolean).join(' ')}>
+            <p key={`${k.name}${i}`} style={{ gridColumn: from + i }} className={[k.state === 'toCome' && 'to-come', stem?.column === from + i && 'beside-stem'].filter(Boolean).join(' ')}>
               <b>{k.name}</b>
-              {[k.at, k.note].filter(Boolean).join(', ')}
+              {[k.at && knotMoment(k.at, zone, lineDay), k.note].filter(Boolean).join(', ')}
             </p>
           ),
         )}
@@ -78,7 +83,7 @@ function Strand({ road, from, columns, stem, fork }: StrandProps) {
             <b>{said.first}</b> {said.rest}
           </span>
         )}
-        {stem && <div className="stem" style={{ gridColumn: stem }} />}
+        {stem && <div className={stem.ahead ? 'stem ahead' : 'stem'} style={{ gridColumn: stem.column }} />}
       </div>
     </div>
   );

@@ -4,7 +4,7 @@ export type Column<R> = { head: string; cell: (row: R) => ReactNode; right?: boo
 
 export function Table<R>({ caption, columns, rows, rowKey, foot }: { caption: string; columns: readonly Column<R>[]; rows: readonly R[]; rowKey: (row: R, index: number) => string; foot?: ReactNode }) {
   return (
-    <div className="scroll-x" tabIndex={0} role="region" aria-label={caption}>
+    <div className="scroll-x" tabIndex={0} role="region" aria-label={`${caption}: table`}>
       <table className="tbl">
         <caption className="vh">{caption}</caption>
         <thead>

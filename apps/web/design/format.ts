@@ -39,4 +39,14 @@ export const money = (minor: number, currency: string) => `${currency} ${amount(
 /** "one, two and three" */
 export const list = (words: readonly string[]) => new Intl.ListFormat(language).format(words);
 export const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+/** Closes a line of words that came without a full stop. */
+export const sentence = (words: string) => (/[.!?…]”?$/.test(words) ? words : `${words}.`);
+/** A knot's moment: the time when it was on the day of the line, else the day; words stay words. */
+export function knotMoment(at: string, zone: string, lineDay: string | undefined): string {
+  if (!/^\d{4}-\d{2}-\d{2}T/.test(at)) return at;
+  const day = dayAt(at, zone);
+  if (day === lineDay) return timeAt(at, zone);
+  return new Intl.DateTimeFormat(language, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(dayOf(day));
+}
+
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

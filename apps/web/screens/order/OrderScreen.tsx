@@ -37,7 +37,7 @@ export function OrderScreen() {
       <OrderHead screen={screen} />
       <Problems screen={screen} />
       <Sheet title="Where it stands">
-        <Strands thread={screen.thread} />
+        <Strands thread={screen.thread} zone={screen.practice.zone} />
       </Sheet>
       {asleep && <Asleep screen={screen} visit={asleep} onAct={setDoing} />}
       {doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />}

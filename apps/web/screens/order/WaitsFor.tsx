@@ -2,14 +2,14 @@ import type { NextAction, OrderScreen } from '#libs/contracts/screens/order';
 import { Button } from '../../design/Button.js';
 import { Hold, HoldList } from '../../design/Hold.js';
 import { Sheet } from '../../design/Sheet.js';
-import { list } from '../../design/format.js';
-import { actsBesideTheDog, isAsleep, ofWhat, sortActions, waysOf } from './next-actions.js';
+import { capital, list } from '../../design/format.js';
+import { actsBesideTheDog, holdsWithWays, isAsleep, ofWhat, sortActions } from './next-actions.js';
 
 type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 
 /** The holds, each with the way out that this person has; one elder button, for the first of them. */
 export function WaitsFor({ screen, onAct }: Props) {
-  const ways = screen.holds.map((hold) => ({ hold, ways: waysOf(screen, hold).filter((n) => n.action !== 'stopImaging') }));
+  const ways = holdsWithWays(screen);
   const firstWithWay = ways.findIndex((w) => w.ways.length > 0);
   const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
@@ -17,7 +17,7 @@ export function WaitsFor({ screen, onAct }: Props) {
       {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}
       <HoldList>
         {ways.map(({ hold, ways: outs }, i) => (
-          <Hold key={`${hold.code}${hold.on.id}${i}`} title={hold.title} rest={hold.rest} who={whoWords(hold.who, hold.by)}>
+          <Hold key={`${hold.code}${hold.on.id}${i}`} title={hold.title} rest={hold.rest} who={capital(list(hold.who))}>
             {outs.length > 0 && (
               <span className="acts">
                 {outs.map((n, j) => (
@@ -59,8 +59,3 @@ function ActButton({ next, screen, onAct, kind }: { next: NextAction; screen: Or
     </Button>
   );
 }
-
-const whoWords = (who: readonly string[], by: string | null) => {
-  const people = who.length > 0 ? `${who[0]?.charAt(0).toUpperCase()}${list(who).slice(1)}` : '';
-  return by ? `${people}${people && ', '}${by}` : people;
-};

@@ -25,8 +25,22 @@ export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAc
 }
 
 /** The ways out of a hold that this person can take. */
-export const waysOf = (screen: OrderScreen, hold: WordedHold): NextAction[] =>
-  screen.next.filter((n) => known(n) && n.yours && n.allowed && hold.ways.includes(n.action) && (n.on.id === hold.on.id || n.on.scope !== hold.on.scope));
+const waysOf = (screen: OrderScreen, hold: WordedHold): NextAction[] =>
+  hold.ways.flatMap((way) => screen.next.filter((n) => n.action === way && known(n) && n.yours && n.allowed && n.action !== 'stopImaging' && (n.on.id === hold.on.id || n.on.scope !== hold.on.scope)));
+
+const WAYS_SHOWN = 2;
+
+/** Each hold with its ways out, the likeliest first; a way that lifts several holds stands at the first of them. */
+export function holdsWithWays(screen: OrderScreen): { hold: WordedHold; ways: NextAction[] }[] {
+  const shown = new Set<NextAction>();
+  return screen.holds.map((hold) => {
+    const ways = waysOf(screen, hold)
+      .filter((n) => !shown.has(n))
+      .slice(0, WAYS_SHOWN);
+    ways.forEach((n) => shown.add(n));
+    return { hold, ways };
+  });
+}
 
 /** Words of what is in the way of an action that cannot be done yet. */
 export const inTheWay = (screen: OrderScreen, next: NextAction): string[] =>
@@ -37,7 +51,7 @@ export const inTheWay = (screen: OrderScreen, next: NextAction): string[] =>
 
 /** Where there are several visits or studies, a button says which one it means. */
 export function ofWhat(screen: OrderScreen, next: NextAction): string {
-  if (next.on.scope === 'study' && screen.studies.length > 1) return screen.studies.find((s) => s.id === next.on.id)?.name ?? '';
+  if (next.on.scope === 'study' && screen.studies.length > 1) return studyName(screen, next.on.id);
   if (next.on.scope === 'visit' && screen.visits.length > 1) return screen.thread.visits.find((v) => v.id === next.on.id)?.sub ?? '';
   return '';
 }
@@ -48,3 +62,6 @@ export const actsBesideTheDog = (screen: OrderScreen): NextAction[] => besideThe
 
 export const isAsleep = (visit: VisitView) => visit.asleepSince !== null && visit.recovery === null && ['sedated', 'imaged'].includes(visit.step);
 export const isBeingImaged = (screen: OrderScreen, visit: VisitView) => visit.step === 'sedated' || screen.next.some((n) => n.action === 'stopImaging' && n.on.id === visit.id);
+
+/** The short name that the desk says, as it stands at the study's line. */
+export const studyName = (screen: OrderScreen, study: string) => screen.thread.studies.find((r) => r.id === study)?.label ?? screen.studies.find((s) => s.id === study)?.name ?? 'another study';

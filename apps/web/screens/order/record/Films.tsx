@@ -1,11 +1,12 @@
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Sheet } from '../../../design/Sheet.js';
 import { list, plural } from '../../../design/format.js';
+import { studyName } from '../next-actions.js';
 import { Film } from './Film.js';
 
 export function Films({ screen }: { screen: OrderScreen }) {
   if (screen.exposures.length === 0) return null;
-  const nameOf = (study: string) => screen.studies.find((s) => s.id === study)?.name ?? 'another study';
+  const nameOf = (study: string) => studyName(screen, study);
   return (
     <Sheet title="Films" beside={plural(screen.exposures.length, 'film', 'films')}>
       <ul className="films">

@@ -15,10 +15,10 @@ export function Mails({ screen }: { screen: OrderScreen }) {
       <ul className="stack small">
         {screen.messages.map((m) => (
           <li key={m.id} className={m.state === 'unknown' || m.state === 'bounced' ? 'err' : undefined}>
-            <b>{m.subject}</b> <span className="quiet">to {m.to}, {momentAt(m.at, screen.practice.zone)}</span>
+            <b>{m.subject || (kindWords[m.kind] ?? m.kind)}</b> <span className="quiet">to {m.to}, {momentAt(m.at, screen.practice.zone)}</span>
             <div>
               {stateWords[m.state] ?? m.state}
-              {m.detail && <span className="quiet"> {m.detail}</span>}
+              {m.detail && m.state !== 'delivered' && <span className="quiet"> {m.detail}</span>}
             </div>
             {m.state === 'unknown' && m.kind !== 'letter' && (
               <div className="acts">
@@ -32,6 +32,18 @@ export function Mails({ screen }: { screen: OrderScreen }) {
     </Sheet>
   );
 }
+
+/** Until a mail has been written, it has no subject yet. */
+const kindWords: Record<string, string> = {
+  confirmation: 'Confirmation of the visit',
+  reminder: 'Reminder before the visit',
+  consentLink: 'Link for consent',
+  ownerLink: 'Link to the owner’s page',
+  goingHome: 'Going-home sheet',
+  package: 'Package to the centre',
+  result: 'Letter with the result',
+  letter: 'Letter with the result',
+};
 
 const stateWords: Record<string, string> = {
   waiting: 'Waits to be sent.',

@@ -1,5 +1,6 @@
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Sheet } from '../../../design/Sheet.js';
+import { studyName } from '../next-actions.js';
 import { momentAt } from '../../../design/format.js';
 
 const states = { waiting: 'waits to be accepted', accepted: 'accepted', refused: 'not taken', withdrawn: 'withdrawn', superseded: 'replaced by a later one', copy: 'the same reading again' } as const;
@@ -10,7 +11,7 @@ export function Results({ screen }: { screen: OrderScreen }) {
   if (rows.length === 0) return null;
   return (
     <Sheet title="Results so far">
-      <div className="scroll-x" tabIndex={0} role="region" aria-label="Results">
+      <div className="scroll-x" tabIndex={0} role="region" aria-label="Results: table">
         <table className="tbl">
           <caption className="vh">Results</caption>
           <thead>
@@ -24,7 +25,7 @@ export function Results({ screen }: { screen: OrderScreen }) {
           <tbody>
             {rows.map(({ study, result: r }) => (
               <tr key={r.id}>
-                <th scope="row">{study.name}</th>
+                <th scope="row">{studyName(screen, study.id)}</th>
                 <td>
                   {r.joints.map((j) => (
                     <div key={j.joint}>
