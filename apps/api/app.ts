@@ -1,5 +1,4 @@
 import cookie from '@fastify/cookie';
-import fastifyStatic from '@fastify/static';
 import { Module } from '@nestjs/common';
 import { APP_GUARD, NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
@@ -57,6 +56,8 @@ const PAGE_POLICY = "default-src 'self'; img-src 'self' data: blob:; style-src '
 
 /** One page for every address that is not the api's; its parts are named by their content and may be kept for ever. */
 async function serveWeb(app: NestFastifyApplication, root: string): Promise<void> {
+  // Asked for here, because tests serve no pages and their runner cannot load it.
+  const { default: fastifyStatic } = await import('@fastify/static');
   await app.register(fastifyStatic, { root, wildcard: false, index: false, maxAge: '365d', immutable: true });
   const fastify = app.getHttpAdapter().getInstance();
   fastify.get('/*', (request, reply) => {

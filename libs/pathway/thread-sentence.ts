@@ -1,5 +1,5 @@
 import type { Standing } from './evaluation.js';
-import type { Knot, KnotState, ThreadLine } from './thread.js';
+import type { Knot, KnotState, ThreadLine } from './thread-line.js';
 import { retakeWords } from './thread-visit.js';
 import { dayWords, holdSentence } from './words.js';
 

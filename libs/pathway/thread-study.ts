@@ -2,7 +2,7 @@ import type { Hold, StudyStanding } from './evaluation.js';
 import type { StudyPicture } from './study-picture.js';
 import type { StudyStep } from './steps.js';
 import { firstWaitedFor } from './routine.js';
-import { type Knot, type KnotState, type StudyKnot, studyKnotNames } from './thread.js';
+import { type Knot, type KnotState, type StudyKnot, studyKnotNames } from './thread-line.js';
 
 /** How many knots are tied at a step, the last one being where the study is now. */
 const tied: Record<StudyStep, number> = {

@@ -2,7 +2,7 @@ import { lack, lastWord } from './consent.js';
 import type { Hold, VisitStanding } from './evaluation.js';
 import type { HoldCode } from './hold-codes.js';
 import { firstWaitedFor } from './routine.js';
-import { type Knot, type VisitKnot, visitKnotNames } from './thread.js';
+import { type Knot, type VisitKnot, visitKnotNames } from './thread-line.js';
 import type { VisitPicture } from './visit-picture.js';
 
 const consentCodes: ReadonlySet<HoldCode> = new Set<HoldCode>([

@@ -4,7 +4,7 @@ import { decide } from '#libs/pathway/decide';
 import { factKinds } from '#libs/pathway/fact-kinds';
 import type { Role } from '#libs/pathway/facts';
 import type { Hold } from '#libs/pathway/evaluation';
-import { holdWords } from '#libs/pathway/words';
+import { holdSentence } from '#libs/pathway/words';
 import type { Actor } from './record/actor.js';
 import { append } from './record/append.js';
 import { lockOrder } from './record/order-record.js';
@@ -81,8 +81,7 @@ function refusal(work: Work, codes: string[]): StepError {
   const all: Hold[] = [work.evaluation.order, ...Object.values(work.evaluation.visits), ...Object.values(work.evaluation.studies)].flatMap((s) => s.holds);
   const because = codes.map((code) => {
     const hold = all.find((h) => h.code === code);
-    const words = hold ? holdWords(hold) : null;
-    return { code, words: words ? `${words.title} ${words.rest}`.trim() : code };
+    return { code, words: hold ? holdSentence(hold) : code };
   });
   return new StepError('HELD', because.map((b) => b.words).join(' '), { because });
 }

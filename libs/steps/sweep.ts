@@ -15,7 +15,8 @@ export async function sweep(deps: StepDeps): Promise<Record<string, number>> {
     const orders = await tx.$queryRaw<{ id: string }[]>`SELECT id FROM orders WHERE wake_at <= ${now} ORDER BY wake_at LIMIT ${MOST}`;
     for (const { id } of orders) await addToOutbox(tx, 'wake-order', { order: id }, { dedupe: id });
     const studies = await tx.$queryRaw<{ id: string; order_id: string }[]>`
-      SELECT s.id, s.order_id FROM study s JOIN centre c ON c.id = s.centre_id WHERE s.act = 'remind' AND s.next_day <= (${now}::timestamptz AT TIME ZONE c.zone)::date ORDER BY s.centre_id, s.next_day LIMIT ${MOST}`;
+      SELECT s.id, s.order_id FROM study s JOIN centre c ON c.id = s.centre_id WHERE s.act = 'remind' AND s.next_day <= (${now}::timestamptz AT TIME ZONE c.zone)::date
+        OR s.act = 'escalate' AND NOT EXISTS (SELECT 1 FROM message m WHERE m.once_key LIKE 'escalation:' || s.id || ':' || s.clock || ':%' AND m.created_at >= s.since) ORDER BY s.centre_id, s.next_day LIMIT ${MOST}`;
     for (const s of studies) await addToOutbox(tx, 'chase-study', { order: s.order_id, study: s.id }, { dedupe: s.id });
     const lost = new Date(now.getTime() - LOST_MINUTES * 60_000);
     const messages = await tx.$queryRaw<{ id: string }[]>`

@@ -20,8 +20,8 @@ import { oneFile } from '../http/upload.js';
 import { Asked, Id, Input, Sha } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
-const listAsked = z.object({ show: z.enum(['open', 'waiting', 'all']).default('open'), q: z.string().max(100).default(''), page: z.coerce.number().int().min(0).max(10_000).default(0) });
-const arrived = z.object({ arrived: z.boolean() });
+const listAsked = z.object({ show: z.enum(['open', 'waiting', 'all']).default('open'), q: z.string().max(100).default(''), page: z.coerce.number().int().min(1).max(10_000).default(1) });
+const messageCame = z.object({ arrived: z.boolean() });
 
 @Controller('api/orders')
 export class OrdersController {
@@ -81,7 +81,7 @@ export class OrdersController {
   }
 
   @Post(':order/messages/:message/resolve') @HttpCode(200)
-  async resolve(@By() by: Actor, @Id('order') order: string, @Id('message') message: string, @Input(arrived) input: { arrived: boolean }) {
+  async resolve(@By() by: Actor, @Id('order') order: string, @Id('message') message: string, @Input(messageCame) input: z.output<typeof messageCame>) {
     await resolveMessage(this.deps, by, order, message, input.arrived);
     return readOrderScreen(this.deps, by, order);
   }

@@ -13,7 +13,7 @@ import { Asked, Id, Input, Sha } from '../http/zod-body.js';
 import { For, Who } from '../session/guard.js';
 import type { Principal } from '../session/principal.js';
 
-const paged = z.object({ page: z.coerce.number().int().min(0).max(10_000).default(0) });
+const paged = z.object({ page: z.coerce.number().int().min(1).max(10_000).default(1) });
 
 function readerOf(who: Principal): Reader {
   if (!who.centre) throw new StepError('NOT_YOUR_ROLE');

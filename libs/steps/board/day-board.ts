@@ -1,6 +1,7 @@
 import type { BoardRow, DayBoard } from '#libs/contracts/screens/board';
 import { audit } from '#libs/platform/audit/audit';
 import { evaluate } from '#libs/pathway/evaluate';
+import { isRoutine } from '#libs/pathway/routine';
 import { isOpenVisit } from '#libs/pathway/steps';
 import { localDay } from '#libs/pathway/zones';
 import { findProtocol } from '#libs/science/protocols/catalogue';
@@ -73,7 +74,7 @@ function draw(row: Row, actor: Actor, now: Date): { visits: (BoardRow & { day: s
       over: !isOpenVisit(v.step),
     };
   });
-  const holds = [...Object.values(evaluation.visits), ...Object.values(evaluation.studies), evaluation.order].flatMap((s) => s.holds).filter((h) => h.code !== 'BEFORE_THE_DAY' && !h.until);
+  const holds = [...Object.values(evaluation.visits), ...Object.values(evaluation.studies), evaluation.order].flatMap((s) => s.holds.filter((h) => !isRoutine(h, s.holds) && h.who.length > 0));
   const first = holds.find((h) => h.who.some((w) => actor.roles.includes(w))) ?? holds[0];
   const tasks = first ? [{ order: order.id, accession: order.accession, dog: row.dog.callName, ...titleAndRest(first, naming), forMe: first.who.some((w) => actor.roles.includes(w)) }] : [];
   return { visits, tasks };

@@ -8,6 +8,7 @@ import { lockOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { workOn } from '../record/work.js';
 import { addToDigest } from './digest.js';
+import { escalate } from './escalate.js';
 
 /**
  * One study that is due: claimed by a change that repeats the due condition, so that two workers remind once.
@@ -22,6 +23,7 @@ export async function chaseStudy(deps: StepDeps, order: string, study: string): 
     const standing = work.evaluation.studies[study];
     const centre = standing && record.centres[standing.centre];
     if (!standing?.chase || !centre) return;
+    if (standing.chase.act === 'escalate') return escalate(work, standing);
     const answer = maySend({ kind: 'chase', to: standing.centre, study }, record.facts, now.toISOString(), record.rules);
     if (!answer.send) return;
     const day = localDay(now.toISOString(), centre.zone);

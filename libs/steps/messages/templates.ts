@@ -55,6 +55,10 @@ export const templates = {
     subject: `Packages we are waiting for: ${list(m.data.lines).length}`,
     paragraphs: [`Dear colleagues at ${m.toName},`, 'For these packages we have no word yet:', ...list(m.data.lines), 'If one is lost, unpaid or cannot be read, please tell us: sign in, or answer by phone. This is the only reminder today.'],
   }),
+  escalation: (m) => ({
+    subject: `Order ${s(m.data.accession)}: the reading centre does not answer`,
+    paragraphs: [hello(m), `${s(m.data.study)} of order ${s(m.data.accession)} was due ${s(m.data.due)} at ${s(m.data.centre)}: ${s(m.data.clock)}. ${s(m.data.cause)}`, 'This is now with you. Please open the order, take it over, and say when to look again.'],
+  }),
   referral: (m) => ({ subject: `Referral ${s(m.data.accession)}`, paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? ''} asks you to take the pictures for order ${s(m.data.accession)}: ${list(m.data.studies).join(', ')}. The owner has agreed that the record is shared. Please accept or decline by ${s(m.data.expires)}; you see the order under Orders.`] }),
 } satisfies Record<string, Template>;
 

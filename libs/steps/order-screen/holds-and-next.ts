@@ -34,10 +34,13 @@ export function nextActions(e: Evaluation, viewer: Viewer): NextAction[] {
   });
 }
 
+/** Says why a button refuses, and waits for nobody. */
+const ONLY_REFUSES: ReadonlySet<string> = new Set(['TOP_UP_NOT_SIGNED']);
+
 export function wordedHolds(e: Evaluation, viewer: Viewer, naming: Naming, next: NextAction[]): WordedHold[] {
   const allowed = new Set(next.filter((n) => n.allowed && n.yours).map((n) => n.action));
   const seen = new Set<string>();
-  return scopes(e).flatMap(({ standing }) => standing.holds).flatMap((h) => {
+  return scopes(e).flatMap(({ standing }) => standing.holds).filter((h) => !ONLY_REFUSES.has(h.code)).flatMap((h) => {
     const once = `${h.code} ${h.on.id}`;
     if (seen.has(once)) return [];
     seen.add(once);

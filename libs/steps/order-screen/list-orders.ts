@@ -22,7 +22,7 @@ export async function listOrders(deps: StepDeps, actor: Actor, asked: { show: 'o
       FROM orders o JOIN dog d ON d.id = o.dog_id
       WHERE (${asked.show} = 'all' OR NOT o.closed) AND (${asked.show} <> 'waiting' OR o.first_hold IS NOT NULL)
         AND (${asked.q} = '' OR o.accession ILIKE ${`%${asked.q}%`} OR d.call_name ILIKE ${`%${asked.q}%`})
-      ORDER BY o.created_at DESC, o.id LIMIT ${PAGE + 1} OFFSET ${asked.page * PAGE}`;
+      ORDER BY o.created_at DESC, o.id LIMIT ${PAGE + 1} OFFSET ${(asked.page - 1) * PAGE}`;
   });
   return {
     more: rows.length > PAGE,

@@ -1,7 +1,8 @@
 import type { Road, ThreadScreen } from '#libs/contracts/screens/order';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import type { Hold } from '#libs/pathway/evaluation';
-import { thread, type ThreadLine } from '#libs/pathway/thread';
+import { thread } from '#libs/pathway/thread';
+import type { ThreadLine } from '#libs/pathway/thread-line';
 import { holdWords, type Naming, stepLabels } from '#libs/pathway/words';
 import { shortDay } from '../record/day-words.js';
 import type { Work } from '../record/work.js';

@@ -19,7 +19,7 @@ const SELECT = `SELECT p.id, p.order_id AS "orderId", p.practice_id AS "practice
   FROM package p JOIN package_access a ON a.package_id = p.id AND a.centre_id = $1::uuid`;
 
 export async function listPackages(deps: StepDeps, reader: Reader, page: number): Promise<{ centre: string; rows: PackageRow[]; more: boolean }> {
-  const rows = await deps.db.read<ReaderPackage>({ centre: reader.centre }, `${SELECT} WHERE ($2::uuid IS NULL OR p.id = $2::uuid) ORDER BY a.state IN ('read', 'rejected'), a.due_day NULLS LAST, a.sent_at LIMIT ${PAGE + 1} OFFSET $3`, [reader.centre, reader.onlyPackage, page * PAGE]);
+  const rows = await deps.db.read<ReaderPackage>({ centre: reader.centre }, `${SELECT} WHERE ($2::uuid IS NULL OR p.id = $2::uuid) ORDER BY a.state IN ('read', 'rejected'), a.due_day NULLS LAST, a.sent_at LIMIT ${PAGE + 1} OFFSET $3`, [reader.centre, reader.onlyPackage, (page - 1) * PAGE]);
   return { centre: reader.centreName, rows: rows.slice(0, PAGE).map((r) => rowOf(r, deps.clock.now())), more: rows.length > PAGE };
 }
 

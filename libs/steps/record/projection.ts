@@ -1,5 +1,6 @@
 import type { Evaluation } from '#libs/pathway/evaluation';
 import type { Fact, FactOf } from '#libs/pathway/facts';
+import { firstWaitedFor } from '#libs/pathway/routine';
 import { isOpenStudy, isOpenVisit } from '#libs/pathway/steps';
 import { wakeAt } from '#libs/pathway/wake-at';
 import type { Work } from './work.js';
@@ -13,7 +14,7 @@ export async function storeProjection({ tx, order, now }: Work, e: Evaluation): 
     clock: s.chase?.clock ?? null, due_day: s.chase?.dueDay ?? null, next_day: s.chase?.nextDay ?? null, act: s.chase?.act ?? null, cause: s.chase?.cause ?? null,
     imaged_not_sent: e.order.imagedNotSent.includes(s.id), open: isOpenStudy(s.step),
   }));
-  const closed = [...visits, ...studies].every((row) => !row.open) && e.order.step !== 'empty' && e.order.step !== 'none';
+  const closed = [...visits, ...studies].every((row) => !row.open) && e.order.step !== 'empty' && e.order.step !== 'none' && owesNothing(e);
   const { evaluation, wake } = { evaluation: JSON.stringify(e), wake: wakeAt(order.facts, now.toISOString(), order.rules) };
   await tx.$executeRaw`WITH
     v AS (INSERT INTO visit (id, order_id, practice_id, day, start, step, first_hold, open)
@@ -42,9 +43,16 @@ function sentPackages(facts: readonly Fact[], e: Evaluation): { package: string;
   });
 }
 
-/** The hold to lift first: of an open visit while the dog is here, else of the order, else of a study. */
+/** The hold to lift first, of those that a person is waited for: at a visit that is open, else of a study, else of the order. */
 function firstHold(e: Evaluation): string | null {
-  const here = Object.values(e.visits).find((v) => isOpenVisit(v.step) && v.holds.length > 0);
-  const study = Object.values(e.studies).find((s) => isOpenStudy(s.step) && s.holds.length > 0);
-  return (here?.holds[0] ?? e.order.holds[0] ?? study?.holds[0])?.code ?? null;
+  const visits = Object.values(e.visits).filter((v) => isOpenVisit(v.step));
+  for (const standing of [...visits, ...Object.values(e.studies), e.order]) {
+    const hold = firstWaitedFor(standing.holds);
+    if (hold) return hold.code;
+  }
+  return null;
 }
+
+/** Owed to somebody even when every road has ended. */
+const OWED: ReadonlySet<string> = new Set(['CENTRE_TO_TELL', 'CORRECTION_DUE', 'CASE_OWNER_MISSING']);
+const owesNothing = (e: Evaluation): boolean => !e.order.allHolds.some((code) => OWED.has(code));

@@ -41,8 +41,8 @@ $$;
 CREATE FUNCTION app.public_key() RETURNS text LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public AS
 $$ SELECT public_key FROM scheme LIMIT 1 $$;
 
-CREATE FUNCTION app.practice_directory() RETURNS TABLE (id uuid, name text, place text) LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public AS
-$$ SELECT id, name, place FROM practice ORDER BY name $$;
+CREATE FUNCTION app.practice_directory() RETURNS TABLE (id uuid, name text, place text, email text) LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public AS
+$$ SELECT id, name, place, email FROM practice ORDER BY name $$;
 
 -- What an order is judged by at a practice that shares it: zone, letter policy, which texts are in force. Nothing personal.
 CREATE FUNCTION app.practice_rules(wanted uuid) RETURNS jsonb LANGUAGE sql STABLE SECURITY DEFINER SET search_path = public AS $$
