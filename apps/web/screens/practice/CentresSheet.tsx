@@ -13,7 +13,7 @@ type Centre = PracticeScreen['centres'][number];
 export function CentresSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
   const names = (centre: Centre) => list(centre.protocols.map((code) => screen.protocols.find((p) => p.code === code)?.name ?? code));
   return (
-    <Sheet title="Grading centres">
+    <Sheet title="Centres">
       {screen.centres.length === 0 && <Empty title="No grading centre yet">Films are read by somebody with no stake in the outcome. Enter who that is.</Empty>}
       {screen.centres.map((centre) => (
         <div key={centre.id} className="centre">

@@ -33,7 +33,7 @@ export function PracticeScreen() {
         <Sheet title="Before the first dog can be booked">
           <HoldList>
             {missing.map((words) => (
-              <Hold key={words} title={words} rest="" />
+              <Hold key={words} {...firstSentence(words)} />
             ))}
           </HoldList>
           {!manages && <p className="small quiet">The practice manager enters these.</p>}
@@ -43,7 +43,7 @@ export function PracticeScreen() {
         <div className="stack">
           <StaffSheet screen={screen} edits={manages} />
           <AccreditationSheet screen={screen} edits={manages} today={today} />
-          <TextsSheet screen={screen} edits={manages || hasRole(me, 'vet')} />
+          <TextsSheet screen={screen} edits={hasRole(me, 'vet')} />
         </div>
         <div className="stack">
           <RoomsSheet screen={screen} edits={manages} />
@@ -54,4 +54,10 @@ export function PracticeScreen() {
       </div>
     </>
   );
+}
+
+/** What is missing stands out; who does it, and where, is read after it. */
+function firstSentence(words: string): { title: string; rest: string } {
+  const end = words.search(/[.;] /) + 1;
+  return end === 0 ? { title: words, rest: '' } : { title: words.slice(0, end), rest: words.slice(end).trim() };
 }

@@ -13,7 +13,7 @@ const here: readonly Role[] = ['desk', 'nurse', 'radiographer', 'vet', 'manager'
 export function StaffSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
   const add = useAdd('/staff');
   return (
-    <Sheet title="People">
+    <Sheet title="Staff">
       <Table
         caption="People of the practice"
         rows={screen.staff}

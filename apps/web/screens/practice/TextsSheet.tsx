@@ -12,9 +12,9 @@ export function TextsSheet({ screen, edits }: { screen: PracticeScreen; edits: b
   const { zone } = screen.practice;
   const lines = textLines(screen.texts);
   return (
-    <Sheet title="Approved texts">
+    <Sheet title="Texts">
       <p className="small quiet">A vet of the practice stands for each. A new version never changes a paper that was signed or printed before.</p>
-      {lines.length === 0 && <Empty title="No text yet">Owners sign these words and take them home, so the practice writes its own.</Empty>}
+      {lines.length === 0 && <Empty title="No text yet">Owners sign these words and take them home, so a vet of the practice writes and approves them.</Empty>}
       {lines.map(({ inForce, before }) => (
         <details key={inForce.id} className="text-line">
           <summary>
@@ -33,7 +33,7 @@ export function TextsSheet({ screen, edits }: { screen: PracticeScreen; edits: b
           ))}
         </details>
       ))}
-      {edits && <TextForm opens="Add a text" />}
+      {edits ? <TextForm opens="Add a text" /> : <p className="small">A vet adds texts and new versions, signed in under their own name.</p>}
     </Sheet>
   );
 }
