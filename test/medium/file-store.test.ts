@@ -9,7 +9,6 @@ import { PutObjectCommand } from '@aws-sdk/client-s3';
 import { FileCorruptError, FileMissingError, FileTooLargeError } from '#libs/platform/files/file-errors';
 import type { FileStore } from '#libs/platform/files/file-store';
 import { openFileStore } from '#libs/platform/files/open-file-store';
-import { describeWithPeer } from '#test/support/peers';
 import { startS3 } from './files-support/s3-server.js';
 
 const MB = 1024 * 1024;
@@ -36,9 +35,9 @@ async function onDisk(): Promise<Place> {
   };
 }
 
-async function onS3(program: string): Promise<Place> {
+async function onS3(): Promise<Place> {
   const dataFolder = mkdtempSync(path.join(os.tmpdir(), 'cotyla-files-'));
-  const server = await startS3(program, 'films');
+  const server = await startS3('films');
   return {
     store: await openFileStore({ files: server.files, dataFolder }),
     staging: path.join(dataFolder, 'incoming'),
@@ -51,7 +50,7 @@ async function onS3(program: string): Promise<Place> {
 }
 
 describe('the file store on disk', () => behavesAsAFileStore(onDisk));
-describeWithPeer('moto_server', 'the file store on S3', (program) => behavesAsAFileStore(() => onS3(program)));
+describe('the file store on S3', () => behavesAsAFileStore(onS3));
 
 function behavesAsAFileStore(open: () => Promise<Place>): void {
   let place: Place;

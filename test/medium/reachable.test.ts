@@ -101,9 +101,9 @@ describeWithPeer('redis-server', 'at start, a Redis that is there', (program) =>
   });
 });
 
-describeWithPeer('moto_server', 'at start, the bucket', (program) => {
+describe('at start, the bucket', () => {
   it('is found when it is there, and refused with a sentence when it is not', async () => {
-    const s3 = await startS3(program, 'films');
+    const s3 = await startS3('films');
     try {
       expect(await faults(named({ files: s3.files }))).toEqual({});
       expect(await faults(named({ files: { ...s3.files, bucket: 'no-films' } }))).toEqual({ S3_BUCKET: expect.stringContaining('there is no bucket "no-films"') });

@@ -7,7 +7,6 @@ const peers = {
   chromium: 'chromium',
   pdftotext: 'poppler-utils',
   pdftoppm: 'poppler-utils',
-  moto_server: 'python3-moto',
 } as const;
 
 export type Peer = keyof typeof peers;

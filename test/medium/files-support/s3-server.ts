@@ -1,5 +1,8 @@
-import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
 import { CreateBucketCommand, type S3Client } from '@aws-sdk/client-s3';
+import S3rver from 's3rver';
 import { s3Client } from '#libs/platform/files/s3-client';
 import type { FileSettings } from '#libs/platform/settings/settings';
 import { freePort } from '../queue-support/free-port.js';
@@ -10,16 +13,16 @@ export interface S3Server {
   stop(): Promise<void>;
 }
 
-/** A real server that speaks S3 and keeps everything in memory. */
-export async function startS3(program: string, bucket: string): Promise<S3Server> {
+/** The key that this test server knows; it checks signatures like any other. */
+const KEY = 'S3RVER';
+
+/** A real server that speaks S3 over HTTP, with its files in a folder of its own. */
+export async function startS3(bucket: string): Promise<S3Server> {
+  const directory = mkdtempSync(path.join(os.tmpdir(), 'cotyla-s3-'));
   const port = await freePort();
-  const server = spawn(program, ['-H', '127.0.0.1', '-p', String(port)], { stdio: ['ignore', 'ignore', 'pipe'] });
-  await new Promise<void>((resolve, reject) => {
-    server.stderr.on('data', (line: Buffer) => line.includes('Running on') && resolve());
-    server.once('exit', (code) => reject(new Error(`the S3 server ended with ${code}`)));
-  });
-  const endpoint = `http://127.0.0.1:${port}`;
-  const files = { kind: 's3', endpoint, bucket, region: 'us-east-1', accessKeyId: 'any', secretAccessKey: 'any', forcePathStyle: true } as const;
+  const server = new S3rver({ address: '127.0.0.1', port, silent: true, directory });
+  await server.run();
+  const files = { kind: 's3', endpoint: `http://127.0.0.1:${port}`, bucket, region: 'us-east-1', accessKeyId: KEY, secretAccessKey: KEY, forcePathStyle: true } as const;
   const client = s3Client(files);
   await client.send(new CreateBucketCommand({ Bucket: bucket }));
   return {
@@ -27,9 +30,8 @@ export async function startS3(program: string, bucket: string): Promise<S3Server
     client,
     stop: async () => {
       client.destroy();
-      const gone = new Promise((resolve) => server.once('exit', resolve));
-      server.kill();
-      await gone;
+      await server.close();
+      rmSync(directory, { recursive: true, force: true });
     },
   };
 }
