@@ -1,0 +1,129 @@
+import { randomUUID } from 'node:crypto';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { createApi } from '#apps/api/app';
+import { Deps } from '#apps/api/deps';
+import { startWorker } from '#apps/worker/worker';
+import { addDays } from '#libs/pathway/days';
+import { localDay } from '#libs/pathway/zones';
+import { TestClock } from '#libs/platform/clock/test-clock';
+import { Db, type Tx } from '#libs/platform/database/db';
+import { DiskFileStore } from '#libs/platform/files/disk-file-store';
+import { Limits } from '#libs/platform/limits/limits';
+import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
+import { prepareQueue } from '#libs/platform/queue/prepare-queue';
+import { instantOf } from '#libs/steps/record/local-time';
+import type { DemoScheme } from '#seed/demo-scheme';
+import { country } from '#seed/country';
+import { foundScheme } from '#seed/found-scheme';
+import { demoSignIns } from '#seed/sign-ins';
+import { cloneDatabase } from './database.js';
+import { MailServer } from './mail-server.js';
+import { signIn, type Session } from './session.js';
+
+export const PUBLIC_URL = 'https://cotyla.example';
+
+/** Api, worker and mail server over one database of their own, with the register of the demo and no order. */
+export interface RunningServer {
+  url: string;
+  clock: TestClock;
+  scheme: DemoScheme;
+  mail: MailServer;
+  /** What broke inside; a test that is not about faults expects nothing here. */
+  errors: unknown[];
+  /** A look at the tables past all fences. */
+  look<T>(work: (tx: Tx) => Promise<T>): Promise<T>;
+  /** A session of somebody in the demo's register, by name. */
+  as(name: string): Promise<Session>;
+  /** Resolves when no job is waiting or running; mail that is due later may stand in the database. */
+  settled(): Promise<void>;
+  /** Forward to a moment, once all that belongs to the present has been done; then what has become due is done. */
+  until(moment: Date | string): Promise<void>;
+  /** What the schedule does every half minute, until nothing more comes of it. */
+  sweep(): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** Sessions and links end by the database's own clock, so tests stand some days ahead of it: on a Monday at nine. */
+export function aMonday(): Date {
+  let day = addDays(localDay(new Date().toISOString(), country.zone), 3);
+  while (new Date(`${day}T12:00:00Z`).getUTCDay() !== 1) day = addDays(day, 1);
+  return instantOf(day, '09:00', country.zone);
+}
+
+const POLL_MS = 20;
+
+export async function startServer(): Promise<RunningServer> {
+  const database = await cloneDatabase();
+  await prepareQueue({ ownerUrl: database.ownerUrl, logins: ['cotyla_worker'] });
+  const folder = await mkdtemp(path.join(tmpdir(), 'road-'));
+  const files = new DiskFileStore(folder);
+  const clock = new TestClock(aMonday());
+  const [apiDb, workerDb] = [new Db(database.apiUrl, { connections: 4 }), new Db(database.workerUrl, { connections: 6 })];
+  const look: RunningServer['look'] = (work) => workerDb.system('a test looks', work);
+  const scheme = await foundScheme(workerDb, clock.now());
+  const errors: unknown[] = [];
+  const mail = new MailServer();
+  const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
+  const settings = { publicUrl: PUBLIC_URL, demo: false, dataFolder: folder, mail: { captured: false as const, url: '', from: '' } };
+  const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), log: (error) => errors.push(error) });
+  await api.listen(0, '127.0.0.1');
+  const worker = await startWorker({
+    deps: { db: workerDb, clock, files, publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example' },
+    queue: { backend: 'postgres', url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` }, databaseUrl: database.workerUrl, onError: (error) => errors.push(error),
+  });
+  const url = await api.getUrl();
+
+  const outbox = () => look(async (tx) => (await tx.$queryRaw<{ last: bigint | null; due: bigint }[]>`SELECT max(id) AS last, count(*) FILTER (WHERE relayed_at IS NULL AND (not_before IS NULL OR not_before <= ${clock.now()})) AS due FROM outbox`)[0]!);
+  const idle = async (): Promise<boolean> => {
+    const before = await outbox();
+    if (before.due > 0n) return false;
+    const counts = await worker.queue.counts();
+    if (Object.values(counts).some((c) => c.waiting + c.active > 0)) return false;
+    // Nothing was added while the queue was looked at.
+    const after = await outbox();
+    return after.due === 0n && after.last === before.last;
+  };
+  const settled = async () => {
+    while (!(await idle())) await pause(POLL_MS);
+  };
+  const sweep = async () => {
+    for (let last: bigint | null | undefined; ; ) {
+      await worker.queue.add('sweep', {});
+      await settled();
+      const now = (await outbox()).last;
+      if (now === last) return;
+      last = now;
+    }
+  };
+
+  const sessions = new Map<string, Promise<Session>>();
+  const as = (name: string): Promise<Session> => {
+    const known = demoSignIns().find((s) => s.name === name);
+    if (!known) throw new Error(`Nobody in the register is called ${name}.`);
+    const session = sessions.get(name) ?? signIn(url, known.email, known.password);
+    sessions.set(name, session);
+    return session;
+  };
+
+  return {
+    url, clock, scheme, mail, errors, look, as, settled, sweep,
+    until: async (moment) => {
+      await settled();
+      clock.set(moment);
+      await look((tx) => tx.$executeRaw`SELECT pg_notify('outbox', '')`);
+      await settled();
+    },
+    close: async () => {
+      await api.close();
+      await worker.close(10);
+      await mail.close();
+      await apiDb.close();
+      await workerDb.close();
+      await database.drop();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+}
