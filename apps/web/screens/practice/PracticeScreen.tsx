@@ -30,7 +30,7 @@ export function PracticeScreen() {
         </p>
       </div>
       {missing.length > 0 && (
-        <Sheet title="Before the first dog can be booked">
+        <Sheet title="Still missing for bookings">
           <HoldList>
             {missing.map((words) => (
               <Hold key={words} {...firstSentence(words)} />
