@@ -32,7 +32,7 @@ export async function chaseStudy(deps: StepDeps, order: string, study: string): 
     const sent = work.facts('packageSent').filter((f) => f.study === study).at(-1);
     const number = String(sent?.detail?.number ?? record.accession);
     const line = `${number}, ${findProtocol(standing.protocol, standing.version)?.name ?? standing.protocol}: ${standing.chase.clock === 'ack' ? 'not acknowledged' : 'no result'}, due ${shortDay(standing.chase.dueDay)}.`;
-    const digest = await addToDigest(tx, { centre: standing.centre, name: centre.name, email: centre.email, day, line });
+    const digest = await addToDigest(tx, now, { centre: standing.centre, name: centre.name, email: centre.email, day, line });
     if (!digest) return;
     await append(work, [{ type: 'chaseSent', study, clock: standing.chase.clock, day, digest }], { action: 'chase' });
   });

@@ -17,11 +17,8 @@ import { studyOnPaper } from './study-on-paper.js';
  */
 export async function issueResult(work: Work, study: string, result: string, only?: string[]): Promise<Stated> {
   const letter = randomUUID();
-  const serial = certificateSerial(randomBytes(SERIAL_BYTES));
-  const earlier = await earlierCertificate(work, study);
   const paper = studyOnPaper(work, study, result);
-  const certificate = await storeDocument(work, { kind: 'certificate', name: `${paper.title}, result sheet`, snapshot: await certificateSnapshot(work, study, result, serial), serial, subject: study, forOwner: true });
-  if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { state: 'amended', replacedBy: certificate } });
+  const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, study, result, paper.title));
   const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
   const to = await addressees(work, only);
   for (const person of to) {
@@ -30,6 +27,25 @@ export async function issueResult(work: Work, study: string, result: string, onl
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'result', template: 'result', data: { dog: dog.callName, study }, documents: [document, certificate], subject: letter });
   }
   return { type: 'letterReleased', study, letter, kind: 'result', result, to: to.map((p) => p.id), detail: { serial, names: to.map((p) => p.name), channels: to.map((p) => p.channel) } };
+}
+
+interface Certificate { certificate: string; serial: string; earlier: Earlier | null }
+
+/** A letter that goes again, because the first did not arrive, brings the same certificate: nothing was amended. */
+async function issuedCertificate({ tx, facts }: Work, study: string, result: string): Promise<Certificate | null> {
+  const serial = facts('letterReleased').findLast((f) => f.study === study && f.result === result)?.detail?.serial;
+  if (typeof serial !== 'string') return null;
+  const { id } = await tx.document.findUniqueOrThrow({ where: { serial }, select: { id: true } });
+  const earlier = await tx.document.findFirst({ where: { replacedBy: id }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true } });
+  return { certificate: id, serial, earlier };
+}
+
+async function newCertificate(work: Work, study: string, result: string, title: string): Promise<Certificate> {
+  const serial = certificateSerial(randomBytes(SERIAL_BYTES));
+  const earlier = await earlierCertificate(work, study);
+  const certificate = await storeDocument(work, { kind: 'certificate', name: `${title}, result sheet`, snapshot: await certificateSnapshot(work, study, result, serial), serial, subject: study, forOwner: true });
+  if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { state: 'amended', replacedBy: certificate } });
+  return { certificate, serial, earlier };
 }
 
 interface Earlier { id: string; serial: string | null; at: Date }
