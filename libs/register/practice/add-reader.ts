@@ -6,7 +6,7 @@ import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
 import { knownId, parseInput } from '../parse-input.js';
-import { notFound } from '../refusal.js';
+import { notFound, StepError } from '../refusal.js';
 import { managersOnly } from '../who-may.js';
 import { MAIL_TAKEN } from './add-staff.js';
 import { orAlreadyThere } from './already-there.js';
@@ -19,8 +19,10 @@ export async function addReader(deps: RegisterDeps, actor: Actor, centre: string
   knownId(centre);
   const passwordHash = await hashPassword(wanted.password);
   return changePractice(deps, actor, async ({ tx, practice }) => {
-    const at = await tx.centre.findFirst({ where: { id: centre, schemeId: practice.schemeId }, select: { id: true } });
+    const at = await tx.centre.findFirst({ where: { id: centre, schemeId: practice.schemeId }, select: { registeredBy: true } });
     if (!at) throw notFound();
+    // A reader sees the packages of every practice that sends there.
+    if (at.registeredBy !== actor.practice) throw new StepError('NOT_YOUR_ROLE', 'This centre was not registered by your practice. Its readers are added by whoever registered it.');
     const id = randomUUID();
     // A practice does not see who works at a centre, so the new row is not read back.
     const insert = tx.$executeRaw`INSERT INTO staff (id, scheme_id, centre_id, name, email, password_hash, roles)

@@ -1,0 +1,54 @@
+import { randomBytes, randomUUID } from 'node:crypto';
+import { newToken } from '#libs/platform/passwords/token';
+import { factsOf, type Road } from '#seed/roads/road';
+import type { OpenApi } from './open-api.js';
+
+/** One of everything that hangs on an order that was reported, by its id, and what it is known by. */
+export interface Belongings {
+  order: string; visit: string; study: string; dog: string; person: string; staff: string; room: string; device: string; image: string; exposure: string;
+  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string;
+}
+
+export interface Known {
+  ids: Belongings;
+  practice: string;
+  day: string;
+  /** Words that tell whose it is: none of them is seen by anybody else. */
+  words: string[];
+  /** Tokens of the emailed links. */
+  ownerToken: string;
+  readerToken: string;
+}
+
+const FIRST = (table: string, key: string) => `SELECT id FROM ${table} WHERE ${key} = $1 ORDER BY 1 LIMIT 1`;
+
+export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): Promise<Known> {
+  const { order, house, dog } = road;
+  const one = async (sql: string, value: string) => (await owner.query<{ id: string }>(sql, [value])).rows[0]!.id;
+  const fact = <T extends Parameters<typeof factsOf>[1]>(type: T) => factsOf(road, type)[0]!;
+  const film = fact('exposureTaken');
+  const sent = fact('packageSent');
+  const parcel = await one(FIRST('package', 'order_id'), order);
+  const [links, problem, mail] = await everywhere(async (tx) => {
+    const [ownerLink, readerLink] = [newToken(), newToken()];
+    const soon = new Date(Date.now() + 3_600_000);
+    const link = { practiceId: house.id, orderId: order, expiresAt: soon };
+    await tx.link.create({ data: { ...link, tokenHash: ownerLink.hash, kind: 'owner', personId: dog.person.id } });
+    await tx.link.create({ data: { ...link, tokenHash: readerLink.hash, kind: 'reader', packageId: parcel, centreId: sent.centre } });
+    const made = await tx.problem.create({ data: { orderId: order, job: 'wake-order', payload: { order }, words: 'This order could not be brought up to date.' } });
+    const caught = await tx.capturedMail.create({ data: { messageId: `<${randomUUID()}@x.example>`, practiceId: house.id, from: 'a@x.example', to: 'b@x.example', subject: `About ${dog.call}`, text: 'Words.', raw: Buffer.from('raw'), files: [{ name: 'a.txt', type: 'text/plain', size: 1, content: 'YQ==' }] } });
+    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id] as const;
+  });
+  const ids: Belongings = {
+    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail,
+    device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one(FIRST('document', 'order_id'), order), message: await one(FIRST('message', 'order_id'), order),
+    result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
+  };
+  return { ids, practice: house.id, day: fact('visitBooked').day, words: [...Object.values(ids), road.accession, dog.call, dog.person.name, dog.transponder, house.lanes[0]!.vet.name], ...links };
+}
+
+/** Ids of the same shape that belong to nobody. */
+export function nobodys(): Belongings {
+  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan'];
+  return Object.fromEntries(keys.map((k) => [k, k === 'image' ? randomBytes(32).toString('hex') : randomUUID()])) as unknown as Belongings;
+}

@@ -1,0 +1,135 @@
+import { randomUUID } from 'node:crypto';
+import { actionInputs, actionNames } from '#libs/contracts/actions/all';
+import { actions, type Action } from '#libs/pathway/actions';
+import type { Belongings } from './belongings.js';
+import type { Route } from './routes.js';
+import { sample, shapeOf } from './sample.js';
+import type { Request } from './visitor.js';
+
+/** How a route is tried with somebody else's ids; or why there is nothing to try it with. */
+export type Case = { asks: (their: Belongings, own: Belongings) => Request[] } | { own: string };
+
+const get = (url: string): Request => ({ method: 'GET', url });
+const post = (url: string, body: unknown = {}): Request => ({ method: 'POST', url, body });
+const film = (): FormData => {
+  const form = new FormData();
+  form.append('image', new Blob([new Uint8Array([137, 80, 78, 71])]), 'film.png');
+  return form;
+};
+
+const birth = { earliest: '2025-01-03', latest: '2025-01-03', precision: 'day' };
+const newDog = (owner: string) => ({ name: 'Rust of Nowhere', breed: 'Karsby Spitz', sex: 'male', birth, identifier: { kind: 'none', how: 'scanned' }, owner: { person: owner } });
+const person = { name: 'Somebody Else', email: 'else@nowhere.example', channel: 'mail' };
+const reading = { joints: [{ joint: 'left', value: 0.3 }, { joint: 'right', value: 0.3 }], signedBy: 'Somebody' };
+const signed = { typedName: 'Somebody', studies: [] };
+
+const lists = 'a list of one’s own: looked at for others’ words';
+const nobody = 'before anybody is known, and without an id of a practice';
+const register = 'adds to one’s own register and names nothing that is there';
+
+export const cases: Record<Route, Case> = {
+  'GET /api/health': { own: nobody },
+  'GET /api/me': { own: 'says who asks' },
+  'POST /api/sign-in': { own: nobody },
+  'POST /api/sign-out': { own: nobody },
+  'POST /api/links/open': { own: nobody },
+  'GET /api/first-run': { own: nobody },
+  'POST /api/first-run': { own: nobody },
+  'GET /api/demo-sign-ins': { own: nobody },
+  'GET /api/certificates/public-key': { own: nobody },
+  'GET /api/certificates/:serial': { own: 'open to whoever holds the paper' },
+  'GET /api/day-board': { own: lists },
+  'GET /api/day-sheet.pdf': { own: lists },
+  'GET /api/orders': { own: lists },
+  'GET /api/search': { own: lists },
+  'GET /api/breeds': { own: lists },
+  'GET /api/dogs': { own: lists },
+  'GET /api/people': { own: lists },
+  'GET /api/practice': { own: lists },
+  'GET /api/mailbox': { own: lists },
+  'GET /api/scheme': { own: lists },
+  'GET /api/reader/packages': { own: lists },
+  'GET /api/owner': { own: lists },
+  'POST /api/sedation/arithmetic': { own: 'computes and reads nothing' },
+  'POST /api/people': { own: register },
+  'POST /api/practice/staff': { own: register },
+  'POST /api/practice/rooms': { own: register },
+  'POST /api/practice/equipment': { own: register },
+  'POST /api/practice/texts': { own: register },
+  'POST /api/practice/prices': { own: register },
+  'POST /api/practice/centres': { own: register },
+  'POST /api/practice/centres/:centre/readers': { own: 'centres are every practice’s; who may add a reader is tried by itself' },
+
+  'GET /api/orders/:order': { asks: (t) => [get(`/api/orders/${t.order}`)] },
+  'POST /api/orders/:order/actions/:action': {
+    asks: (t, own) => [
+      ...actionNames.map((action) => post(`/api/orders/${t.order}/actions/${action}`, { key: randomUUID(), version: 1, on: t[actions[action as Action].scope], input: sample(shapeOf(actionInputs[action]), t.person) })),
+      // An order of one's own, and somebody else's things named in it.
+      ...ownOrder(t).map(([action, on, input]) => post(`/api/orders/${own.order}/actions/${action}`, { key: randomUUID(), version: 1, at: '2026-01-01T00:00:00Z', on: on ?? own.order, input })),
+    ],
+  },
+  'POST /api/orders/:order/images': { asks: (t) => [post(`/api/orders/${t.order}/images`, film())] },
+  'GET /api/orders/:order/images/:sha/preview': { asks: (t, own) => [get(`/api/orders/${t.order}/images/${t.image}/preview`), get(`/api/orders/${own.order}/images/${t.image}/preview`)] },
+  'GET /api/orders/:order/images/:sha/file': { asks: (t, own) => [get(`/api/orders/${t.order}/images/${t.image}/file`), get(`/api/orders/${own.order}/images/${t.image}/file`)] },
+  'GET /api/orders/:order/documents/:document': { asks: (t, own) => [get(`/api/orders/${t.order}/documents/${t.document}`), get(`/api/orders/${own.order}/documents/${t.document}`)] },
+  'POST /api/orders/:order/owner-link': { asks: (t) => [post(`/api/orders/${t.order}/owner-link`)] },
+  'POST /api/orders/:order/problems/:problem/retry': { asks: (t, own) => [post(`/api/orders/${t.order}/problems/${t.problem}/retry`), post(`/api/orders/${own.order}/problems/${t.problem}/retry`)] },
+  'POST /api/orders/:order/messages/:message/resolve': { asks: (t, own) => [t.order, own.order].map((order) => post(`/api/orders/${order}/messages/${t.message}/resolve`, { arrived: false })) },
+
+  'POST /api/booking/options': { asks: (t) => [post('/api/booking/options', { dog: t.dog, studies: [] })] },
+  'POST /api/bookings': {
+    asks: (t) => [post('/api/bookings', {
+      key: randomUUID(), dog: t.dog, studies: [{ protocol: 'elbow', version: '1', centre: randomUUID() }], slot: { day: '2027-03-01', start: '09:00', minutes: 45, room: t.room, operator: t.staff, nurse: t.staff, vet: t.staff },
+      answers: {}, payer: t.person, addressees: [{ person: t.person, channel: 'mail' }], estimateTotalMinor: 0,
+    })],
+  },
+  'GET /api/dogs/:dog': { asks: (t) => [get(`/api/dogs/${t.dog}`)] },
+  'POST /api/dogs': { asks: (t) => [post('/api/dogs', newDog(t.person))] },
+  'POST /api/dogs/:dog/names': { asks: (t) => [post(`/api/dogs/${t.dog}/names`, { name: 'Another', from: '2026-01-02' })] },
+  'POST /api/dogs/:dog/identifiers': { asks: (t) => [post(`/api/dogs/${t.dog}/identifiers`, { kind: 'tattoo', value: 'AB12', how: 'typedTwice', again: 'AB12', from: '2026-01-02' })] },
+  'POST /api/dogs/:dog/people': { asks: (t, own) => [t.dog, own.dog].map((dog) => post(`/api/dogs/${dog}/people`, { person: t.person, role: 'coOwner', from: '2026-01-02' })) },
+  'POST /api/people/:person': { asks: (t) => [post(`/api/people/${t.person}`, person)] },
+  'POST /api/practice/equipment/:device/checked': { asks: (t) => [post(`/api/practice/equipment/${t.device}/checked`, { checkedUntil: '2027-12-01' })] },
+  'POST /api/practice/accreditations': { asks: (t) => [post('/api/practice/accreditations', { staff: t.staff, protocol: 'hipLaxity', from: '2026-01-01', until: '2027-12-01', evidence: 'Course.' })] },
+  'GET /api/mailbox/:id': { asks: (t) => [get(`/api/mailbox/${t.mail}`)] },
+  'GET /api/mailbox/:id/files/:n': { asks: (t) => [get(`/api/mailbox/${t.mail}/files/0`)] },
+
+  'GET /api/reader/packages/:package': { asks: (t) => [get(`/api/reader/packages/${t.package}`)] },
+  'GET /api/reader/packages/:package/zip': { asks: (t) => [get(`/api/reader/packages/${t.package}/zip`)] },
+  'GET /api/reader/packages/:package/images/:sha/preview': { asks: (t, own) => [t.package, own.package].map((p) => get(`/api/reader/packages/${p}/images/${t.image}/preview`)) },
+  'GET /api/reader/packages/:package/images/:sha/file': { asks: (t, own) => [t.package, own.package].map((p) => get(`/api/reader/packages/${p}/images/${t.image}/file`)) },
+  'POST /api/reader/packages/:package/acknowledge': { asks: (t) => [post(`/api/reader/packages/${t.package}/acknowledge`)] },
+  'POST /api/reader/packages/:package/reject': { asks: (t) => [post(`/api/reader/packages/${t.package}/reject`, { views: ['x'], reasons: ['Too dark.'] })] },
+  'POST /api/reader/packages/:package/result': { asks: (t) => [post(`/api/reader/packages/${t.package}/result`, reading)] },
+
+  'POST /api/owner/answers': { asks: (t) => [post('/api/owner/answers', { visit: t.visit, answers: { ill: 'no' } })] },
+  'POST /api/owner/estimate': { asks: (t) => [post('/api/owner/estimate', { visit: t.visit, totalMinor: 1 })] },
+  'POST /api/owner/consents': {
+    asks: (t) => [
+      post('/api/owner/consents', { ...signed, studies: [{ study: t.study, answer: 'yes' }] }),
+      post('/api/owner/consents', { ...signed, visit: t.visit, sedation: { answer: 'no' } }),
+    ],
+  },
+  'POST /api/owner/withdraw': { asks: (t) => [post('/api/owner/withdraw', { purpose: 'study', subject: t.study }), post('/api/owner/withdraw', { purpose: 'sedation', subject: t.visit })] },
+  'GET /api/owner/documents/:document': { asks: (t) => [get(`/api/owner/documents/${t.document}`)] },
+};
+
+/** Actions that name a person, a film or a paper, on an order of one's own. */
+function ownOrder(t: Belongings): [action: string, on: string | undefined, input: Record<string, unknown>][] {
+  return [
+    ['namePayer', undefined, { payer: t.person }],
+    ['confirmAddressees', undefined, { people: [t.person] }],
+    ['nameCaseOwner', undefined, { person: t.staff }],
+    ['answerStatistics', undefined, { answer: 'yes', signer: t.person }],
+    ['openVisit', undefined, { studies: [t.study], reason: 'lost' }],
+    ['erasePerson', undefined, { person: t.person }],
+    ['admit', t.visit, { weightKg: 20, bodyCondition: 5, fastedHours: 10 }],
+    ['recordReading', t.visit, { heartRate: 80 }],
+    ['takeView', t.study, { view: 'pelvis', serves: [t.study], image: t.image, people: [t.staff], marker: 'L' }],
+    ['judgeView', t.study, { exposure: t.exposure, verdict: 'accept' }],
+    ['enterResult', t.study, { ref: 'X-1', channel: 'phone', joints: reading.joints }],
+    ['acceptResult', t.study, { result: t.result }],
+    ['resolveLetter', t.study, { letter: t.letter, to: t.person, arrived: true }],
+    ['resolveSend', t.study, { send: t.send, arrived: true }],
+  ];
+}

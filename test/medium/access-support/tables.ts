@@ -1,0 +1,34 @@
+import type pg from 'pg';
+
+/** Whose row it is, in SQL over the row `t`; null for nobody's. */
+export const OWNER_OF: Record<string, string> = {
+  practice: 't.id', staff: 't.practice_id', room: 't.practice_id', equipment: 't.practice_id', accreditation: 't.practice_id', approved_text: 't.practice_id',
+  person: 't.practice_id', dog: 't.practice_id', dog_name: 't.practice_id', dog_identifier: 't.practice_id', stud_book_number: 't.practice_id', dog_role: 't.practice_id',
+  orders: 't.practice_id', slot: 't.practice_id', message: 't.practice_id', captured_mail: 't.practice_id', audit: 't.practice_id', link: 't.practice_id', package: 't.practice_id',
+  order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), document: byOrder(), problem: byOrder(),
+  package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',
+};
+
+/** Without a person's or a practice's data, or never read by the api's role. */
+export const SHARED = ['scheme', 'centre'];
+export const CLOSED = ['session', 'outbox', 'rate_limits', '_prisma_migrations'];
+
+function byOrder(): string {
+  return '(SELECT o.practice_id FROM orders o WHERE o.id = t.order_id)';
+}
+
+export async function tablesOf(owner: pg.Client): Promise<string[]> {
+  const { rows } = await owner.query<{ name: string }>("SELECT tablename AS name FROM pg_tables WHERE schemaname = 'public' ORDER BY 1");
+  return rows.map(({ name }) => name);
+}
+
+/** Looking leaves a trace, and so does being there. */
+const TRACES = ['audit', 'session', 'rate_limits', '_prisma_migrations'];
+
+/** What every table holds, to be compared later: a line for each. */
+export async function contentOf(owner: pg.Client, { practice }: { practice?: string } = {}): Promise<Record<string, string>> {
+  const tables = (await tablesOf(owner)).filter((table) => !TRACES.includes(table) && (!practice || table in OWNER_OF));
+  const columns = tables.map((table) => `(SELECT count(*) || ' ' || COALESCE(md5(string_agg(t::text, '|' ORDER BY t::text)), '') FROM ${table} t ${practice ? `WHERE ${OWNER_OF[table]!} = '${practice}'` : ''}) AS "${table}"`);
+  const { rows } = await owner.query<Record<string, string>>(`SELECT ${columns.join(', ')}`);
+  return rows[0]!;
+}
