@@ -9,6 +9,7 @@ export default defineConfig({
   root: at('.'),
   plugins: [{ ...optimizeLocales.vite({ locales: ['en-US', 'en-GB'] }), enforce: 'pre' }, react()],
   resolve: { alias: [{ find: /^#libs\/(.*)$/, replacement: `${at('../../libs')}/$1.ts` }] },
-  build: { outDir: at('../../dist/web'), emptyOutDir: true, target: 'es2023' },
-  server: { proxy: { '/api': 'http://localhost:4180' } },
+  // Owners come with the phone they have: newer syntax and colours are written down for older ones.
+  build: { outDir: at('../../dist/web'), emptyOutDir: true, target: ['es2021', 'safari14'] },
+  server: { proxy: { '^/api/(?!.*[.]ts)': 'http://localhost:4180' } },
 });

@@ -24,6 +24,8 @@ export function useAct(order: string) {
       queries.setQueryData(orderKey(order), screen);
       void queries.invalidateQueries({ queryKey: ['board'] });
       void queries.invalidateQueries({ queryKey: ['orders'] });
+      // What the act set going, a mail for one, has mostly happened by then.
+      setTimeout(() => void queries.invalidateQueries({ queryKey: orderKey(order) }), 2_500);
     },
     onError: (error) => {
       if (isFailure(error) && error.code === 'CHANGED_MEANWHILE') void queries.invalidateQueries({ queryKey: orderKey(order) });

@@ -21,9 +21,9 @@ export function Strands({ thread, zone }: { thread: ThreadScreen; zone: string }
           const studies = thread.studies.filter((s) => s.from === v.id);
           return (
             <div key={v.id} className="strand-group">
-              <Strand road={v} zone={zone} from={1} columns={columns} stem={studies.length > 0 ? { column: fork, ahead: aheadOf(v, fork) } : null} />
+              <Strand road={v} zone={zone} from={1} columns={columns} stem={studies.length > 0 && !cutOff(v, fork) ? { column: fork, ahead: aheadOf(v, fork) } : null} />
               {studies.map((s, i) => (
-                <Strand key={s.id} road={s} zone={zone} from={fork + 1} columns={columns} fork={{ column: fork, through: i < studies.length - 1, ahead: aheadOf(v, fork) }} />
+                <Strand key={s.id} road={s} zone={zone} from={fork + 1} columns={columns} {...(!cutOff(v, fork) && { fork: { column: fork, through: i < studies.length - 1, ahead: aheadOf(v, fork) } })} />
               ))}
             </div>
           );
@@ -46,6 +46,9 @@ function forkColumn(visits: readonly Road[]): number {
 }
 
 type StrandProps = { road: Road; zone: string; from: number; columns: number; stem?: { column: number; ahead: boolean } | null; fork?: { column: number; through: boolean; ahead: boolean } };
+
+/** The words of a hold stand where the fork would be, so the studies below stand by themselves. */
+const cutOff = (visit: Road, fork: number) => visit.hold !== null && visit.knots.findIndex((k) => k.state === 'held') < fork;
 
 /** Nobody has been to the fork yet: the road that leaves there is still to come. */
 const aheadOf = (visit: Road, fork: number) => ['toCome', 'held', undefined].includes(visit.knots[fork - 1]?.state);

@@ -23,7 +23,7 @@ export function Shell() {
       </a>
       <header>
         <div className="strip">
-          <Brand house={me.home ? [me.home.name, me.home.place].filter(Boolean).join(', ') : null} />
+          <Brand house={me.home ? houseOf(me.home) : null} />
           {isStaff(me) ? <Search /> : <span />}
           <Person me={me} />
         </div>
@@ -35,3 +35,6 @@ export function Shell() {
     </MeProvider>
   );
 }
+
+/** A name that says its place already does not say it twice. */
+const houseOf = ({ name, place }: { name: string; place: string }) => (place && !name.endsWith(place) ? `${name}, ${place}` : name);

@@ -22,7 +22,7 @@ export function Tabs({ me }: { me: Me }) {
       {isStaff(me) && <Link to="/practice">Practice</Link>}
       {(me.kind === 'reader' || hasRole(me, 'reader')) && <Link to="/reader">Packages</Link>}
       {(me.kind === 'lead' || hasRole(me, 'lead')) && <Link to="/scheme">Scheme</Link>}
-      {me.demo && <Link to="/mailbox">Mailbox</Link>}
+      {me.mailbox && <Link to="/mailbox">Mailbox</Link>}
     </nav>
   );
 }

@@ -18,10 +18,25 @@ export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAc
   const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !shownElsewhere.includes(n));
   const yours = free.filter((n) => n.yours);
   return {
-    now: yours.filter((n) => n.allowed && !detours.has(n.action)),
-    also: yours.filter((n) => !n.allowed || detours.has(n.action)),
-    others: free.filter((n) => !n.yours && n.allowed && !detours.has(n.action)),
+    now: yours.filter((n) => n.allowed && !aside(screen, n)),
+    also: yours.filter((n) => !n.allowed || aside(screen, n)),
+    others: free.filter((n) => !n.yours && n.allowed && !aside(screen, n)),
   };
+}
+
+const aside = (screen: OrderScreen, n: NextAction) => detours.has(n.action) || alreadyDone(screen, n);
+
+/** Could be done again, to change it; nobody has to. */
+function alreadyDone(screen: OrderScreen, { action, on }: NextAction): boolean {
+  const visit = screen.visits.find((v) => v.id === on.id);
+  const study = screen.studies.find((s) => s.id === on.id);
+  if (action === 'book') return visit?.day != null;
+  if (action === 'giveAnswers') return (visit?.answers.length ?? 0) > 0;
+  if (action === 'acceptEstimate') return visit?.estimate?.accepted != null;
+  if (action === 'consentSedation') return visit?.consent != null;
+  if (action === 'examine') return visit?.examined != null;
+  if (action === 'consentStudy') return study?.consent.study != null;
+  return action === 'consentSendAll' && study?.consent.sendAll != null;
 }
 
 /** The ways out of a hold that this person can take. */
@@ -49,11 +64,12 @@ export const inTheWay = (screen: OrderScreen, next: NextAction): string[] =>
     return hold ? `${hold.title} ${hold.rest}` : code;
   });
 
-/** Where there are several visits or studies, a button says which one it means. */
+/** Where there are several visits or studies, or one word for several things, a button says which one it means. */
 export function ofWhat(screen: OrderScreen, next: NextAction): string {
   if (next.on.scope === 'study' && screen.studies.length > 1) return studyName(screen, next.on.id);
   if (next.on.scope === 'visit' && screen.visits.length > 1) return screen.thread.visits.find((v) => v.id === next.on.id)?.sub ?? '';
-  return '';
+  if (next.on.scope === 'order' || !screen.next.some((n) => n.label === next.label && n.on.scope !== next.on.scope)) return '';
+  return next.on.scope === 'study' ? studyName(screen, next.on.id) : 'sedation';
 }
 
 /** What hands do beside a sleeping dog; it stands with the clock, and not again below. */

@@ -15,7 +15,7 @@ const roles = [
 ];
 
 export function ConsentSedationForm(props: FormProps) {
-  const entry = useEntry(sedationConsent, { signerRole: 'owner', signer: onlyPerson(props) });
+  const entry = useEntry(sedationConsent, { signerRole: 'owner', signer: likelySigner(props) });
   const emergency = entry.values.emergency;
   return (
     <ActionEntryForm entry={entry} props={props} also={() => unsigned(entry.values)}>
@@ -28,7 +28,7 @@ export function ConsentSedationForm(props: FormProps) {
 
 /** For one study, or for sending every film: each purpose has its own yes or no. */
 export function ConsentStudyForm(props: FormProps & { words: string }) {
-  const entry = useEntry(studyActions.consentStudy, { signerRole: 'owner', signer: onlyPerson(props) });
+  const entry = useEntry(studyActions.consentStudy, { signerRole: 'owner', signer: likelySigner(props) });
   return (
     <ActionEntryForm entry={entry} props={props} also={() => unsigned(entry.values)}>
       <p>{props.words}</p>
@@ -60,5 +60,10 @@ function Signer({ entry, props }: { entry: SignerEntry; props: FormProps }) {
   );
 }
 
-const onlyPerson = ({ screen }: FormProps) => (choicesFor(screen, 'people').length === 1 ? choicesFor(screen, 'people')[0]?.id : undefined);
+/** The owner signs, unless somebody says otherwise. */
+function likelySigner({ screen }: FormProps): string | undefined {
+  const people = choicesFor(screen, 'people');
+  return (people.find((p) => p.hint?.includes('owner')) ?? (people.length === 1 ? people[0] : undefined))?.id;
+}
+
 const unsigned = (v: { signatureSvg?: string | undefined; typedName?: string | undefined }): Errors => (v.signatureSvg || v.typedName ? {} : { typedName: 'Draw the signature, or write the name.' });

@@ -23,7 +23,8 @@ export function JudgeForm(props: FormProps) {
   const film = films.find((e) => e.id === entry.values.exposure);
   const checklist = study?.views.find((v) => v.view === film?.view)?.checklist ?? [];
   const offered = choicesFor(screen, 'reasons');
-  const reasons = offered.length > 0 ? offered : checklist.map((c) => ({ id: c.slice(0, 60), name: c }));
+  const ofThisView = offered.filter((r) => checklist.includes(r.name));
+  const reasons = ofThisView.length > 0 ? ofThisView : offered.length > 0 ? offered : checklist.map((c) => ({ id: c.slice(0, 60), name: c }));
   const missing = (): Errors => (entry.values.verdict === 'retake' && !entry.values.reasons?.length ? { reasons: 'Why a retake? More than one may be chosen.' } : {});
   return (
     <div className="judge">

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { studyActions } from '#libs/contracts/actions/study';
-import type { StudyView } from '#libs/contracts/screens/order';
+import type { OrderScreen, StudyView } from '#libs/contracts/screens/order';
 import type { Uploaded } from '../../../api/upload.js';
 import { CheckboxGroup } from '../../../design/Checkboxes.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
@@ -17,7 +17,7 @@ const markers = (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, name: {
 export function TakeViewForm(props: FormProps) {
   const { screen } = props;
   const study = studyOf(props);
-  const next = nextView(screen.studies, study);
+  const next = nextView(screen, study);
   const entry = useEntry(studyActions.takeView, { ...(next && { view: next, serves: serving(screen.studies, next) }), technique: {} });
   const [uploaded, setUploaded] = useState<Uploaded>();
   const view = entry.field('view');
@@ -55,9 +55,12 @@ const viewsOf = (studies: readonly StudyView[]) => {
   return all.filter((v, i) => all.findIndex((w) => w.view === v.view) === i).map((v) => ({ id: v.view, name: v.name }));
 };
 
-/** The first required view that nobody has accepted yet. */
-const nextView = (studies: readonly StudyView[], own: StudyView | undefined) =>
-  [own, ...studies].flatMap((s) => s?.views ?? []).find((v) => v.required && !v.accepted)?.view;
+/** The first required view that is neither accepted nor waiting to be judged. */
+function nextView({ studies, exposures }: OrderScreen, own: StudyView | undefined): string | undefined {
+  const wanted = [own, ...studies].flatMap((s) => s?.views ?? []).filter((v) => v.required && !v.accepted);
+  const waits = (view: string) => exposures.some((e) => e.view === view && !e.disowned && e.verdicts.length === 0);
+  return (wanted.find((v) => !waits(v.view)) ?? wanted[0])?.view;
+}
 
 /** One exposure may serve two studies, and is never taken twice for that reason alone. */
 const serving = (studies: readonly StudyView[], view: string) => studies.filter((s) => s.views.some((v) => v.view === view && !v.accepted)).map((s) => s.id);
