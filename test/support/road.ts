@@ -29,7 +29,7 @@ export interface Wanted {
 export class Road {
   screen!: OrderScreen;
   slot!: Slot;
-  /** Looks at the order, by who looked: what the audit must know of. */
+  /** Who has seen the order's page, once for every time: what the audit must know of. */
   readonly looks: string[] = [];
 
   private constructor(readonly server: RunningServer, readonly dog: DemoDog) {}
@@ -85,6 +85,7 @@ export class Road {
   async act<A extends ActionName>(who: Who, action: A, on: string, input: Input<A>): Promise<OrderScreen> {
     const answer = await this.attempt(who, action, on, input);
     if (answer.status !== 200) throw new Error(`${action}: ${answer.status} ${JSON.stringify(answer.body)}`);
+    this.looks.push((await this.as(who)).me.id!);
     return (this.screen = answer.body as OrderScreen);
   }
 

@@ -9,8 +9,8 @@ declare module 'yauzl' {
     on(event: 'end', listener: () => void): this;
     on(event: 'error', listener: (error: Error) => void): this;
     readEntry(): void;
-    openReadStream(entry: Entry, done: (...answer: [error: Error] | [error: null, stream: Readable]) => void): void;
+    openReadStream(entry: Entry, done: (...answer: [error: Error, stream: undefined] | [error: null, stream: Readable]) => void): void;
   }
-  const yauzl: { fromBuffer(content: Buffer, options: { lazyEntries: boolean }, done: (...answer: [error: Error] | [error: null, zip: ZipFile]) => void): void };
+  const yauzl: { fromBuffer(content: Buffer, options: { lazyEntries: boolean }, done: (...answer: [error: Error, zip: undefined] | [error: null, zip: ZipFile]) => void): void };
   export default yauzl;
 }

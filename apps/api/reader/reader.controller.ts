@@ -3,7 +3,7 @@ import type { FastifyReply } from 'fastify';
 import { z } from 'zod';
 import { readerReject, readerResult, type PackageScreen, type ReaderResult } from '#libs/contracts/screens/reader';
 import { acknowledgePackage, rejectPackage, resultOfPackage } from '#libs/steps/reader-page/answer-package';
-import { listPackages, packageScreen, readPackage } from '#libs/steps/reader-page/packages';
+import { listPackages, lookAtPackage, packageScreen } from '#libs/steps/reader-page/packages';
 import type { Reader } from '#libs/steps/reader-page/reader';
 import { zipPackage } from '#libs/steps/reader-page/zip-package';
 import { notFound, StepError } from '#libs/steps/record/step-error';
@@ -36,7 +36,7 @@ export class ReaderController {
 
   @Get(':package/zip')
   async zip(@Who() who: Principal, @Id('package') id: string, @Res() reply: FastifyReply) {
-    const p = await readPackage(this.deps, readerOf(who), id);
+    const p = await lookAtPackage(this.deps, readerOf(who), id, 'downloadPackage');
     return privately(reply, 'application/zip').header('content-disposition', `attachment; filename="${p.summary.number}.zip"`).send(zipPackage(this.deps.files, p));
   }
 
@@ -72,7 +72,7 @@ export class ReaderController {
   }
 
   async #film(who: Principal, id: string, sha: string) {
-    const p = await readPackage(this.deps, readerOf(who), id);
+    const p = await lookAtPackage(this.deps, readerOf(who), id, 'viewFilm');
     const film = p.summary.films.find((f) => f.image === sha);
     if (!film) throw notFound();
     return film;

@@ -30,6 +30,18 @@ export async function readPackage(deps: StepDeps, reader: Reader, id: string): P
   return row;
 }
 
+const LOOK = `WITH looked AS (
+  INSERT INTO audit (practice_id, order_id, by, role, action, subject) SELECT p.practice_id, p.order_id, $3, 'reader', $4, p.number FROM package p JOIN package_access a ON a.package_id = p.id AND a.centre_id = $1::uuid WHERE p.id = $2::uuid
+) ${SELECT} WHERE p.id = $2::uuid`;
+
+/** As readPackage, for somebody's eyes or disk: who it was is written down where the practice can read it. */
+export async function lookAtPackage(deps: StepDeps, reader: Reader, id: string, action: 'viewPackage' | 'downloadPackage' | 'viewFilm'): Promise<ReaderPackage> {
+  if (reader.onlyPackage && reader.onlyPackage !== id) throw notFound();
+  const [row] = await deps.db.read<ReaderPackage>({ centre: reader.centre }, LOOK, [reader.centre, id, reader.id, action]);
+  if (!row) throw notFound();
+  return row;
+}
+
 function rowOf(p: ReaderPackage, now: Date): PackageRow {
   const { summary: s } = p;
   return {
@@ -40,7 +52,7 @@ function rowOf(p: ReaderPackage, now: Date): PackageRow {
 
 /** Blind: the dog's number, breed, sex and age, the films, and nothing of whose they are. */
 export async function packageScreen(deps: StepDeps, reader: Reader, id: string): Promise<PackageScreen> {
-  const row = await readPackage(deps, reader, id);
+  const row = await lookAtPackage(deps, reader, id, 'viewPackage');
   const { summary: s } = row;
   const protocol = findProtocol(s.study.protocol, s.study.version)!;
   return {
