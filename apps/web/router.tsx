@@ -15,6 +15,7 @@ const firstRun = createRoute({ getParentRoute: () => root, path: '/first-run', c
 const ownerLink = createRoute({ getParentRoute: () => root, path: '/o/$token', component: lazyRouteComponent(() => import('./screens/owner/OwnerLinkScreen.js'), 'OwnerLinkScreen') });
 const owner = createRoute({ getParentRoute: () => root, path: '/owner', component: lazyRouteComponent(() => import('./screens/owner/OwnerScreen.js'), 'OwnerScreen') });
 const readerLink = createRoute({ getParentRoute: () => root, path: '/r/$token', component: lazyRouteComponent(() => import('./screens/reader/ReaderLinkScreen.js'), 'ReaderLinkScreen') });
+const join = createRoute({ getParentRoute: () => root, path: '/join/$token', component: lazyRouteComponent(() => import('./screens/reader/JoinScreen.js'), 'JoinScreen') });
 const certificate = createRoute({ getParentRoute: () => root, path: '/c/$serial', component: lazyRouteComponent(() => import('./screens/certificate/CertificateScreen.js'), 'CertificateScreen') });
 
 // Pages under the strip.
@@ -32,7 +33,7 @@ const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', comp
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });
 const mail = createRoute({ getParentRoute: () => inside, path: '/mailbox/$mail', component: lazyRouteComponent(() => import('./screens/mailbox/MailScreen.js'), 'MailScreen') });
 
-const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, certificate, inside.addChildren([board, book, orders, order, dogs, dog, practice, packages, onePackage, scheme, mailbox, mail])]);
+const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, dog, practice, packages, onePackage, scheme, mailbox, mail])]);
 
 export const router = createRouter({ routeTree: tree, defaultPreload: 'intent', scrollRestoration: true });
 

@@ -17,7 +17,7 @@ export function ErrorBar({ error, children }: { error: unknown; children?: React
     <div className="err" role="alert">
       <b>{body.message}</b>
       {'because' in body && body.because && <Lines lines={body.because.map((b) => b.words)} />}
-      {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => f.message)} />}
+      {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => f.message).filter((says) => says !== body.message)} />}
       {'changed' in body && body.changed && <Lines lines={body.changed.map((c) => `${factWords(c.type)}, ${c.by}`)} />}
       {children}
     </div>
@@ -26,6 +26,7 @@ export function ErrorBar({ error, children }: { error: unknown; children?: React
 
 function Lines({ lines }: { lines: string[] }) {
   const each = [...new Set(lines)];
+  if (each.length === 0) return null;
   return (
     <ul className="lines">
       {each.map((words) => (

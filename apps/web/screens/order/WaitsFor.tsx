@@ -15,7 +15,7 @@ export function WaitsFor({ screen, onAct }: Props) {
   return (
     <Sheet title="What it waits for">
       {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}
-      <HoldList>
+      {ways.length > 0 && <HoldList>
         {ways.map(({ hold, ways: outs }, i) => (
           <Hold key={`${hold.code}${hold.on.id}${i}`} title={hold.title} rest={hold.rest} who={capital(list(hold.who))}>
             {outs.length > 0 && (
@@ -29,7 +29,7 @@ export function WaitsFor({ screen, onAct }: Props) {
             )}
           </Hold>
         ))}
-      </HoldList>
+      </HoldList>}
       {now.length > 0 && (
         <div className="do-now">
           {now.map((n, i) => (

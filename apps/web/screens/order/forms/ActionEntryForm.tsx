@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useEffect, type ReactNode } from 'react';
 import type { z } from 'zod';
 import { EntryForm } from '../../../entry/EntryForm.js';
 import type { Entry, Errors } from '../../../entry/use-entry.js';
@@ -6,6 +6,9 @@ import type { FormProps } from './form-props.js';
 
 /** The frame of a hand-made form: checks by the contract, sends, shows the answer. */
 export function ActionEntryForm<S extends z.ZodObject>({ entry, props, also, size, label, children }: { entry: Entry<S>; props: FormProps; also?: () => Errors; size?: 'tablet'; label?: string; children: ReactNode }) {
+  const { mark } = entry;
+  // The server may see more than the contract can say; its words go to the fields they are about.
+  useEffect(() => mark(props.failure), [props.failure]);
   return (
     <EntryForm
       label={label ?? props.next.label}

@@ -1,12 +1,15 @@
+import { useState } from 'react';
 import { enteredResult } from '#libs/contracts/actions/study';
 import type { StudyView } from '#libs/contracts/screens/order';
+import type { Uploaded } from '../../../api/upload.js';
 import { DateField } from '../../../design/DateField.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
 import { TextField } from '../../../design/TextField.js';
-import { useEntry } from '../../../entry/use-entry.js';
+import { useEntry, type Errors } from '../../../entry/use-entry.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import { studyOf, type FormProps } from './form-props.js';
 import { optionWords } from './option-words.js';
+import { UploadField } from './UploadField.js';
 import { StudyJoints, useStudyJoints } from './StudyJoints.js';
 
 const channels = (['post', 'file', 'phone'] as const).map((id) => ({ id, name: optionWords(id) }));
@@ -20,12 +23,26 @@ export function ResultForm(props: FormProps) {
 function Entered({ study, ...props }: FormProps & { study: StudyView }) {
   const entry = useEntry(besideJoints);
   const written = useStudyJoints(study);
+  const [scan, setScan] = useState<Uploaded>();
+  const missing = (): Errors => ({ ...written.missing(), ...(entry.values.channel === 'post' && !entry.values.scan && { scan: 'A result by post is scanned first; then two people key it.' }) });
   return (
-    <ActionEntryForm entry={entry} props={{ ...props, submit: (input) => props.submit({ ...(input as object), joints: written.joints() }) }} also={written.missing}>
+    <ActionEntryForm entry={entry} props={{ ...props, submit: (input) => props.submit({ ...(input as object), joints: written.joints() }) }} also={missing}>
       <div className="form-row">
         <TextField label="The centre’s own number for this reading" {...entry.field('ref')} autoComplete="off" autoFocus />
         <RadioChoice label="How it came" options={channels} value={channels.find((c) => c.id === entry.values.channel)?.id} onChange={(c) => entry.set('channel', c)} error={entry.error('channel')} />
       </div>
+      {entry.values.channel === 'post' && (
+        <UploadField
+          order={props.screen.id}
+          label="Scan of the sheet that came, PNG or JPEG."
+          uploaded={scan}
+          onUploaded={(u) => {
+            setScan(u);
+            entry.set('scan', u?.image);
+          }}
+          error={entry.error('scan')}
+        />
+      )}
       <StudyJoints study={study} written={written} />
       <div className="form-row">
         <TextField label="Transponder on the reading (may stay empty)" {...entry.field('dogNumber')} inputMode="numeric" autoComplete="off" />

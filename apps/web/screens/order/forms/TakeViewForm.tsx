@@ -36,6 +36,7 @@ export function TakeViewForm(props: FormProps) {
       <CheckboxGroup label="For which studies" options={choicesFor(screen, 'studies')} {...entry.field('serves')} />
       <UploadField
         order={screen.id}
+        label="Picture from the console: DICOM, PNG or JPEG."
         uploaded={uploaded}
         error={entry.error('image')}
         onUploaded={(u) => {

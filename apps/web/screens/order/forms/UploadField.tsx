@@ -4,10 +4,10 @@ import { uploadImage, type Uploaded } from '../../../api/upload.js';
 import { Button } from '../../../design/Button.js';
 import { ErrorBar } from '../../../design/Notice.js';
 
-type Props = { order: string; uploaded: Uploaded | undefined; onUploaded: (u: Uploaded | undefined) => void; error: string | undefined };
+type Props = { order: string; label: string; uploaded: Uploaded | undefined; onUploaded: (u: Uploaded | undefined) => void; error: string | undefined };
 
 /** The picture is stored at once; it becomes part of the order only when the form is kept. */
-export function UploadField({ order, uploaded, onUploaded, error }: Props) {
+export function UploadField({ order, label, uploaded, onUploaded, error }: Props) {
   const [part, setPart] = useState<number>();
   const [failure, setFailure] = useState<unknown>();
   const take = async (file: File | undefined) => {
@@ -32,7 +32,7 @@ export function UploadField({ order, uploaded, onUploaded, error }: Props) {
           void item?.getFile().then(take);
         }}
       >
-        <Text slot="label">Picture from the console: DICOM, PNG or JPEG. Drop it here, or</Text>
+        <Text slot="label">{label} Drop it here, or</Text>
         <FileTrigger onSelect={(files) => void take(files?.[0])} acceptedFileTypes={['.dcm', 'application/dicom', 'image/png', 'image/jpeg']}>
           <Button>{uploaded ? 'Choose another file' : 'Choose a file'}</Button>
         </FileTrigger>
@@ -44,7 +44,7 @@ export function UploadField({ order, uploaded, onUploaded, error }: Props) {
       </DropZone>
       <ErrorBar error={failure} />
       {uploaded && <Arrived order={order} uploaded={uploaded} />}
-      {error && <span className="field-error">{uploaded ? error : 'The picture is still missing.'}</span>}
+      {error && <span className="field-error">{error === 'This is needed.' ? 'The picture is still missing.' : error}</span>}
     </div>
   );
 }
