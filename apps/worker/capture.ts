@@ -8,7 +8,8 @@ export async function startCapture(db: Db, onError: (error: Error) => void): Pro
     store: (mail) =>
       db.system('keep a caught mail', async (tx) => {
         const id = /^<?([0-9a-f-]{36})@/.exec(mail.messageId)?.[1] ?? null;
-        const files = mail.attachments.map((a) => ({ name: a.filename || 'file', type: a.contentType, size: a.content.length, content: a.content.toString('base64') }));
+        // An invitation comes twice: as a part of the mail, which has no name, and as a file.
+        const files = mail.attachments.filter((a) => a.filename || a.contentType !== 'text/calendar').map((a) => ({ name: a.filename || 'file', type: a.contentType, size: a.content.length, content: a.content.toString('base64') }));
         await tx.$executeRaw`INSERT INTO captured_mail (message_id, practice_id, "from", "to", subject, text, html, files, raw)
           VALUES (${mail.messageId}, (SELECT practice_id FROM message WHERE id = ${id}::uuid), ${mail.from}, ${mail.to.join(', ')}, ${mail.subject}, ${mail.text}, ${mail.html || null}, ${JSON.stringify(files)}::jsonb, ${mail.raw})`;
       }),

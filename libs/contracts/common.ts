@@ -3,7 +3,9 @@ import { z } from 'zod';
 /** Building blocks that several requests and replies share. */
 export const id = z.uuid();
 export const key = z.uuid();
-export const localDay = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'A day is written like 2026-11-25.');
+const DAY = 'A day is written like 2026-11-25, and must be in the calendar.';
+/** A day of the calendar; the years are those of living dogs and of plans, so that a slip of the finger is seen. */
+export const localDay = z.iso.date(DAY).refine((day) => day >= '1900-01-01' && day < '2200-01-01', DAY);
 export const localTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'A time is written like 09:15.');
 export const instant = z.iso.datetime();
 export const sentence = z.string().trim().min(1, 'Please write a few words.').max(2000, 'At most 2,000 signs.');

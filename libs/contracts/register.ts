@@ -115,7 +115,8 @@ export const newCentre = z.object({
   protocols: z.array(z.string().max(40)).min(1),
 });
 export const centre = newCentre.extend({ id });
-export const newReader = z.object({ name, email, password });
+/** The reader chooses a password behind a link that goes to the centre's own address: whoever enters a name gains no view. */
+export const newReader = z.object({ name, email });
 
 export const practiceScreen = z.object({
   practice: z.object({ id, name: z.string(), address: z.string(), phone: z.string(), email: z.string(), zone: z.string(), mayCertify: z.boolean() }),

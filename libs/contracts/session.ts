@@ -14,12 +14,17 @@ export const me = z.object({
   zone: z.string(),
   csrf: z.string(),
   demo: z.boolean(),
+  /** Mail is caught instead of sent, and this person may look at it. */
+  mailbox: z.boolean(),
 });
 export type Me = z.infer<typeof me>;
 
 /** The owner's or reader's emailed link, exchanged once for a narrow session; a POST, so that mail scanners open nothing. */
 export const openLink = z.object({ token: z.string().min(20).max(100) });
 
+
+/** A reader's first visit: the link that the centre was mailed, and a password of their own. */
+export const join = z.object({ token: z.string().min(20).max(100), password });
 
 /** First page of an empty installation. */
 export const firstRun = z.object({

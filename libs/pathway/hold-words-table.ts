@@ -49,7 +49,7 @@ export const holdPhrases: Record<HoldCode, HoldPhrases> = {
   PLAN_NOT_SIGNED_BY_ATTENDING: row('Plan not signed for today', '{Vet} who is here signs the plan.'),
   PLAN_OTHER_WEIGHT: row('Plan is for another weight', '{Vet} signs a plan for today’s weight.'),
   TOP_UP_NOT_SIGNED: row('No plan for more sedation', '{Vet} signs a new plan before more is given.'),
-  STUDY_NOT_READY: row('A study is not ready', '{Desk} sees to it, or {vet} leaves it out of this visit: {studies}.', 'Something is missing before the visit.'),
+  STUDY_NOT_READY: row('A study is not ready', '{Desk} sees to it, or {vet} leaves it out of this visit: {studies}.'),
   NOTHING_TO_IMAGE: row('No study left to image', '{Desk} cancels the visit.'),
   READING_DUE: row('Next reading due', 'Last reading {minutes} min ago; {nurse} takes one.'),
   FILM_UNASSIGNED: row('A film belongs to no study', '{Radiographer} says which study it serves.'),

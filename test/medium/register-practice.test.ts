@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { addAccreditation } from '#libs/register/practice/add-accreditation';
 import { addCentre } from '#libs/register/practice/add-centre';
 import { addEquipment } from '#libs/register/practice/add-equipment';
-import { addReader } from '#libs/register/practice/add-reader';
+import { addReader, type InviteReader } from '#libs/register/practice/add-reader';
 import { addRoom } from '#libs/register/practice/add-room';
 import { addStaff } from '#libs/register/practice/add-staff';
 import { addText } from '#libs/register/practice/add-text';
@@ -141,15 +141,18 @@ describe('an approved text', () => {
 });
 
 describe('centres and their readers', () => {
-  it('are added for every practice of the scheme; a reader signs in at the centre', async () => {
+  it('are added for every practice of the scheme; a reader’s account is shut until the centre’s mail is answered', async () => {
+    const invited: string[] = [];
+    const invite: InviteReader = (_tx, who) => Promise.resolve(void invited.push(who.name));
     const screen = await addCentre(ground.deps, ground.weir.manager, centre);
     const added = screen.centres.find((c) => c.name === centre.name)!;
     expect(added).toMatchObject({ ...centre, ackDays: 3, resultDays: 10, holidays: [] });
     expect((await practiceScreen(ground.deps, ground.quay.manager)).centres.map((c) => c.id)).toContain(added.id);
-    await addReader(ground.deps, ground.weir.manager, added.id, { name: 'Vera Castine', email: 'vera@sluice.example', password });
-    expect(await ground.everywhere((tx) => tx.staff.findUniqueOrThrow({ where: { email: 'vera@sluice.example' } }))).toMatchObject({ centreId: added.id, practiceId: null, roles: ['reader'] });
-    await expect(addReader(ground.deps, ground.weir.manager, added.id, { name: 'Vera Castine', email: 'VERA@sluice.example', password })).rejects.toMatchObject({ code: 'ALREADY_THERE' });
-    await expect(addReader(ground.deps, ground.weir.manager, randomUUID(), { name: 'No One', email: 'no@sluice.example', password })).rejects.toMatchObject({ code: 'NOT_FOUND' });
+    await addReader(ground.deps, ground.weir.manager, added.id, { name: 'Vera Castine', email: 'vera@sluice.example' }, invite);
+    expect(await ground.everywhere((tx) => tx.staff.findUniqueOrThrow({ where: { email: 'vera@sluice.example' } }))).toMatchObject({ centreId: added.id, practiceId: null, roles: ['reader'], active: false });
+    expect(invited).toEqual(['Vera Castine']);
+    await expect(addReader(ground.deps, ground.weir.manager, added.id, { name: 'Vera Castine', email: 'VERA@sluice.example' }, invite)).rejects.toMatchObject({ code: 'ALREADY_THERE' });
+    await expect(addReader(ground.deps, ground.weir.manager, randomUUID(), { name: 'No One', email: 'no@sluice.example' }, invite)).rejects.toMatchObject({ code: 'NOT_FOUND' });
   });
 
   it.each<[string, object, string]>([
@@ -181,7 +184,7 @@ it('whoever is no manager changes nothing in the register', async () => {
     () => markEquipmentChecked(deps, weir.nurse, randomUUID(), { checkedUntil: '2027-01-01' }),
     () => setPrices(deps, weir.desk, prices),
     () => addCentre(deps, weir.vet, { ...centre, name: 'Mine' }),
-    () => addReader(deps, weir.vet, ground.centre, { name: 'X Y', email: 'x@y.example', password }),
+    () => addReader(deps, weir.vet, ground.centre, { name: 'X Y', email: 'x@y.example' }, () => Promise.resolve()),
   ];
   for (const attempt of attempts) await expect(attempt()).rejects.toMatchObject({ code: 'NOT_YOUR_ROLE' });
 });

@@ -1,6 +1,6 @@
 import { Body, Param, Query, type PipeTransform } from '@nestjs/common';
 import { z } from 'zod';
-import { StepError } from '#libs/steps/record/step-error';
+import { badInput, StepError } from '#libs/steps/record/step-error';
 
 /** Input is what the contract says, or a sentence for every field that is not. */
 export class ZodPipe<T extends z.ZodType> implements PipeTransform<unknown, z.output<T>> {
@@ -8,10 +8,25 @@ export class ZodPipe<T extends z.ZodType> implements PipeTransform<unknown, z.ou
 
   transform(value: unknown): z.output<T> {
     const parsed = this.schema.safeParse(value ?? {});
-    if (parsed.success) return parsed.data;
+    if (parsed.success) {
+      const path = unwritable(value, []);
+      if (path) throw badInput(path.join('.'), 'This holds a sign that cannot be kept. Type it again.');
+      return parsed.data;
+    }
     if (this.code === 'NOT_FOUND') throw new StepError('NOT_FOUND');
     throw new StepError('BAD_INPUT', undefined, { fields: parsed.error.issues.map((i) => ({ path: i.path.join('.'), message: i.message })) });
   }
+}
+
+/** Where a text holds a zero sign or half a sign, which the database does not keep. */
+function unwritable(value: unknown, path: string[]): string[] | undefined {
+  if (typeof value === 'string') return value.includes('\0') || !value.isWellFormed() ? path : undefined;
+  if (value === null || typeof value !== 'object') return undefined;
+  for (const [key, inner] of Object.entries(value)) {
+    const found = unwritable(key, [...path, key]) ?? unwritable(inner, [...path, key]);
+    if (found) return found;
+  }
+  return undefined;
 }
 
 export const Input = <T extends z.ZodType>(schema: T) => Body(new ZodPipe(schema));

@@ -49,8 +49,10 @@ export class PublicController {
   /** Outside the demo only a practice's manager looks into what was caught, and only at the practice's own. */
   async #mailScope(request: FastifyRequest): Promise<Scope> {
     if (!this.deps.settings.mail.captured) throw new StepError('NOT_FOUND');
-    if (this.deps.settings.demo) return { outside: true };
     const who = await this.sessions.of(request);
+    // A reader reads blind, in the demo too.
+    if (who?.kind === 'reader' || who?.kind === 'readerLink') throw new StepError('NOT_FOUND');
+    if (this.deps.settings.demo) return { outside: true };
     if (!who) throw new StepError('NOT_SIGNED_IN');
     if (who.kind !== 'staff' || !who.practice || !who.roles.includes('manager')) throw new StepError('NOT_YOUR_ROLE');
     return { practice: who.practice };

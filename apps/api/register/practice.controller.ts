@@ -11,6 +11,7 @@ import { addText } from '#libs/register/practice/add-text';
 import { equipmentChecked, markEquipmentChecked } from '#libs/register/practice/mark-equipment-checked';
 import { practiceScreen } from '#libs/register/practice/practice-screen';
 import { setPrices } from '#libs/register/practice/set-prices';
+import { inviteReader } from '#libs/steps/messages/invite-reader';
 import type { Actor } from '#libs/steps/record/actor';
 import { Deps } from '../deps.js';
 import { Id, Input } from '../http/zod-body.js';
@@ -67,6 +68,6 @@ export class PracticeController {
 
   @Post('centres/:centre/readers') @HttpCode(200)
   readers(@By() by: Actor, @Id('centre') centre: string, @Input(newReader) input: z.output<typeof newReader>): Promise<PracticeScreen> {
-    return addReader(this.deps, by, centre, input);
+    return addReader(this.deps, by, centre, input, inviteReader(by));
   }
 }

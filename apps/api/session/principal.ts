@@ -28,7 +28,7 @@ export function staffActor(who: Principal): Actor {
   return { id: who.staff, name: who.name, roles: who.roles.filter((r): r is Exclude<Role, 'lead'> => r !== 'lead'), practice: who.practice };
 }
 
-export function meOf(who: Principal): Me {
+export function meOf(who: Principal, captured: boolean): Me {
   return {
     kind: who.kind,
     id: who.staff ?? who.person,
@@ -38,5 +38,6 @@ export function meOf(who: Principal): Me {
     zone: who.zone ?? 'UTC',
     csrf: who.csrf,
     demo: who.demo,
+    mailbox: captured && who.kind !== 'reader' && who.kind !== 'readerLink' && (who.demo || who.roles.includes('manager')),
   };
 }

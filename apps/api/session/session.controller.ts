@@ -3,7 +3,8 @@ import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { Controller, Get, HttpCode, Post, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { demoSignIns, firstRun, openLink, signIn, type FirstRun, type Me, type SignIn } from '#libs/contracts/session';
+import type { z } from 'zod';
+import { demoSignIns, firstRun, join, openLink, signIn, type FirstRun, type Me, type SignIn } from '#libs/contracts/session';
 import { hashPassword, matchNobody, passwordMatches } from '#libs/platform/passwords/password';
 import { tokenHash } from '#libs/platform/passwords/token';
 import { StepError } from '#libs/steps/record/step-error';
@@ -25,7 +26,7 @@ export class SessionController {
 
   @Get('me') @For('staff', 'reader', 'lead', 'ownerLink', 'readerLink')
   me(@Who() who: Principal): Me {
-    return meOf(who);
+    return this.#me(who);
   }
 
   @Post('sign-in') @For('anybody') @HttpCode(200)
@@ -35,7 +36,7 @@ export class SessionController {
     const right = row ? await passwordMatches(input.password, row.password_hash) : await matchNobody(input.password);
     if (!row || !right) throw new StepError('WRONG_PASSWORD');
     await this.deps.limits.signedIn(request.ip, input.email.toLowerCase());
-    return meOf(await this.#openStaff(request, reply, row.id));
+    return this.#me(await this.#openStaff(request, reply, row.id));
   }
 
   @Post('sign-out') @For('anybody') @HttpCode(200)
@@ -50,7 +51,16 @@ export class SessionController {
     const hash = tokenHash(token);
     const [link] = hash ? await this.deps.db.door<{ id: string; kind: string }>('SELECT * FROM app.link_row($1)', [hash]) : [];
     if (!link) throw new StepError('LINK_NOT_VALID');
-    return meOf(await this.sessions.open(request, reply, link.kind === 'owner' ? 'ownerLink' : 'readerLink', { link: link.id }));
+    return this.#me(await this.sessions.open(request, reply, link.kind === 'owner' ? 'ownerLink' : 'readerLink', { link: link.id }));
+  }
+
+  @Post('join') @For('anybody') @HttpCode(200)
+  async join(@Input(join) input: z.output<typeof join>, @Req() request: FastifyRequest, @Res({ passthrough: true }) reply: FastifyReply): Promise<Me> {
+    await this.deps.limits.tryLink(request.ip);
+    const hash = tokenHash(input.token);
+    const [row] = hash ? await this.deps.db.door<{ id: string | null }>('SELECT app.join_staff($1, $2) AS id', [hash, await hashPassword(input.password)]) : [];
+    if (!row?.id) throw new StepError('LINK_NOT_VALID');
+    return this.#me(await this.#openStaff(request, reply, row.id));
   }
 
   @Get('first-run') @For('anybody')
@@ -70,13 +80,17 @@ export class SessionController {
     const manager = { name: input.manager.name, email: input.manager.email, passwordHash: await hashPassword(input.manager.password) };
     const [row] = await this.deps.db.door<{ id: string | null }>('SELECT app.first_run($1, $2, $3) AS id', [scheme, practice, manager]);
     if (!row?.id) throw new StepError('ALREADY_THERE', 'This server has been set up already. Please sign in.');
-    return meOf(await this.#openStaff(request, reply, row.id));
+    return this.#me(await this.#openStaff(request, reply, row.id));
   }
 
   @Get('demo-sign-ins') @For('anybody')
   async demo(): Promise<unknown> {
     if (!this.deps.settings.demo) throw new StepError('NOT_FOUND');
     return demoSignIns.parse(JSON.parse(await readFile(path.join(this.deps.settings.dataFolder, 'demo-sign-ins.json'), 'utf8')));
+  }
+
+  #me(who: Principal): Me {
+    return meOf(who, this.deps.settings.mail.captured);
   }
 
   async #openStaff(request: FastifyRequest, reply: FastifyReply, staff: string): Promise<Principal> {

@@ -5,6 +5,7 @@ export interface MailData {
   practice: { name: string; phone: string; address: string } | null;
   ownerLink?: string;
   readerLink?: string;
+  joinLink?: string;
 }
 
 export interface MailText {
@@ -58,6 +59,10 @@ export const templates = {
   escalation: (m) => ({
     subject: `Order ${s(m.data.accession)}: the reading centre does not answer`,
     paragraphs: [hello(m), `${s(m.data.study)} of order ${s(m.data.accession)} was due ${s(m.data.due)} at ${s(m.data.centre)}: ${s(m.data.clock)}. ${s(m.data.cause)}`, 'This is now with you. Please open the order, take it over, and say when to look again.'],
+  }),
+  join: (m) => ({
+    subject: `${s(m.data.name)} is to read films for ${m.toName}`,
+    paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? 'A practice'} has entered ${s(m.data.name)} (${s(m.data.email)}) as a reader of your centre. If that is right, ${s(m.data.name)} chooses a password here and can then sign in: ${m.joinLink ?? ''}`, 'If it is not, leave this mail alone: without the password nobody can sign in. The link runs out after 14 days.'],
   }),
   referral: (m) => ({ subject: `Referral ${s(m.data.accession)}`, paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? ''} asks you to take the pictures for order ${s(m.data.accession)}: ${list(m.data.studies).join(', ')}. The owner has agreed that the record is shared. Please accept or decline by ${s(m.data.expires)}; you see the order under Orders.`] }),
 } satisfies Record<string, Template>;

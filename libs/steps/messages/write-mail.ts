@@ -11,18 +11,19 @@ import type { MessageRow } from './message-row.js';
 import { renderMail } from './templates.js';
 
 const WITH_OWNER_LINK = new Set(['confirmation', 'reminder', 'ownerLink', 'result', 'correction', 'filmsRejected']);
-const DAYS = { owner: 120, reader: 60 };
+const DAYS = { owner: 120, reader: 60, join: 14 };
 
 /** Text, links, papers and calendar file of a claimed message. Links are made now, so that no token is ever stored. */
 export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<OutgoingMail> {
   const papers = await Promise.all(m.documents.map((id) => paper(deps, id)));
   const now = deps.clock.now();
-  const { practice, ownerLink, readerLink } = await deps.db.system('write a mail', async (tx) => ({
+  const { practice, ownerLink, readerLink, joinLink } = await deps.db.system('write a mail', async (tx) => ({
     practice: m.practiceId ? await tx.practice.findUnique({ where: { id: m.practiceId }, select: { name: true, phone: true, address: true, email: true } }) : null,
     ownerLink: WITH_OWNER_LINK.has(m.body.template) && m.personId ? await ownerLinkFor(tx, deps.publicUrl, m, now) : undefined,
+    joinLink: m.body.template === 'join' ? await joinLinkFor(tx, deps.publicUrl, m, now) : undefined,
     readerLink: m.body.template === 'package' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
   }));
-  const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(readerLink ? { readerLink } : {}) });
+  const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(readerLink ? { readerLink } : {}), ...(joinLink ? { joinLink } : {}) });
   await deps.db.system('note a subject', (tx) => tx.$executeRaw`UPDATE message SET subject = ${subject} WHERE id = ${m.id}::uuid`);
   const calendar = calendarOf(m, practice);
   return {
@@ -49,6 +50,12 @@ async function readerLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date
   const { token, hash } = newToken();
   await tx.link.create({ data: { tokenHash: hash, kind: 'reader', practiceId: m.practiceId!, orderId: m.orderId!, packageId: data.package, centreId: data.centre, expiresAt: inDays(now, DAYS.reader) } });
   return `${publicUrl}/r/${token}`;
+}
+
+async function joinLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date): Promise<string> {
+  const { token, hash } = newToken();
+  await tx.link.create({ data: { tokenHash: hash, kind: 'join', staffId: m.subjectId, expiresAt: inDays(now, DAYS.join) } });
+  return `${publicUrl}/join/${token}`;
 }
 
 const inDays = (now: Date, days: number): Date => new Date(now.getTime() + days * 86_400_000);

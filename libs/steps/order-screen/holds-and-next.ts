@@ -26,10 +26,16 @@ function scopes(e: Evaluation): Scoped[] {
   ];
 }
 
+/** Not offered again where the answer stands; a yes is taken back by an action of its own. */
+const ANSWERED_BY: Partial<Record<Action, string[]>> = {
+  consentSedation: ['CONSENT_SEDATION_MISSING', 'EMERGENCY_WISHES_MISSING'], consentStudy: ['CONSENT_STUDY_MISSING'], consentSendAll: ['CONSENT_SEND_ALL_MISSING'], acceptEstimate: ['ESTIMATE_NOT_ACCEPTED'],
+};
+
 export function nextActions(e: Evaluation, viewer: Viewer): NextAction[] {
   return scopes(e).flatMap(({ scope, id, standing }) => {
+    const missing = new Set<string>(standing.holds.map((h) => h.code));
     const row = (action: Action, allowed: boolean, because: string[]): NextAction[] =>
-      isActionName(action) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer), because }] : [];
+      isActionName(action) && (ANSWERED_BY[action]?.some((code) => missing.has(code)) ?? true) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer), because }] : [];
     return [...standing.next.flatMap((a) => row(a, true, [])), ...Object.entries(standing.refused).flatMap(([a, because]) => row(a as Action, false, because ?? []))];
   });
 }

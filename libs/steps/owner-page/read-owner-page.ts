@@ -1,4 +1,4 @@
-import { questions, questionWords, type Question } from '#libs/contracts/common';
+import { questions, questionWords } from '#libs/contracts/common';
 import type { OwnerPage } from '#libs/contracts/screens/owner';
 import type { Prices } from '#libs/contracts/register';
 import { evaluate } from '#libs/pathway/evaluate';
@@ -6,6 +6,7 @@ import { isOpenStudy, isOpenVisit } from '#libs/pathway/steps';
 import { holdWords } from '#libs/pathway/words';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { dogOfRow, type DogRow } from '#libs/register/dog-of-row';
+import { questionsFor, type Asked } from '../booking/questions-for.js';
 import { jointWords, dogWords } from '../order-screen/reading-words.js';
 import { visitEstimateView } from '../order-screen/visit-view.js';
 import { withRules, type OrderRow } from '../record/order-record.js';
@@ -53,7 +54,7 @@ export function ownerPage(row: Row, owner: Owner, now: Date): OwnerPage {
     waiting: once.filter((h) => !TO_DO.has(h.code)).map((h) => h.words),
     visit: open?.day && open.start ? { id: open.id, day: open.day, start: open.start, advice: adviceOf(work, open.id, row.texts) } : null,
     estimate: open ? estimateFor(work, open.id, row.prices) : null,
-    questions: open ? questionsOf(work, open.id, dog.sex, dog.neutered) : [],
+    questions: open ? questionsOf(work, open.id, dog) : [],
     consents: consentsOf(work, open?.id, row.texts),
     results: Object.values(evaluation.studies).filter((s) => s.step === 'released' || s.step === 'reported').flatMap((s) => resultFor(work, s.id)),
     documents: row.documents.filter((d) => d.kind !== 'certificate' || d.printed).filter((d) => d.kind !== 'letter' || owned(work, d.subject, owner)).map(({ id, name, at }) => ({ id, name, at })),
@@ -77,10 +78,9 @@ function estimateFor(work: Seen, visit: string, prices: Prices | null): OwnerPag
   return estimate ? { lines: estimate.lines, totalMinor: estimate.totalMinor, currency: estimate.currency, accepted: estimate.accepted !== null } : null;
 }
 
-function questionsOf({ facts }: Seen, visit: string, sex: string, neutered: boolean): OwnerPage['questions'] {
+function questionsOf({ facts }: Seen, visit: string, dog: Asked): OwnerPage['questions'] {
   const given = facts('answersGiven').filter((f) => f.visit === visit);
-  const asked = questions.filter((q) => sex === 'female' || (q !== 'season' && q !== 'pregnant' && q !== 'nursing')).filter((q) => !(neutered && q !== 'nursing' && (q === 'season' || q === 'pregnant')));
-  return asked.map((question: Question) => ({ question, words: questionWords[question], answer: given.map((f) => f.answers[question]).filter((a) => a !== undefined).at(-1) ?? null }));
+  return questionsFor(dog).map(({ question, words }) => ({ question, words, answer: given.map((f) => f.answers[question]).filter((a) => a !== undefined).at(-1) ?? null }));
 }
 
 function resultFor({ facts, evaluation }: Seen, study: string): OwnerPage['results'] {

@@ -33,7 +33,8 @@ export function studyOnPaper(work: Work, study: string, result: string): StudyOn
     meaning: MEANING[protocol.value.name] ?? MEANING.grade!,
     joints: protocol.joints.flatMap((side) => joints.filter((j) => j.joint === side).map((j) => jointOnPaper(protocol, j))),
     dogResult: dogsResult(protocol, joints).words,
-    comment: text(detail.comment),
+    // What a reader remarks is for the vet, who decides what of it to tell.
+    comment: null,
     viewsMissing: missing.map((v) => ({ view: v.label.toLowerCase(), reason: settled })),
   };
 }

@@ -34,13 +34,12 @@ function ReaderForm({ centre }: { centre: Centre }) {
   const add = useAddReader(centre.id);
   return (
     <>
-      {add.isSuccess && <Notice>{add.variables.name} can now sign in as a reader of {centre.name}.</Notice>}
+      {add.isSuccess && <Notice>A mail went to {centre.email}: behind its link {add.variables.name} chooses a password, and can then sign in.</Notice>}
       <AddForm opens="Add a reader" saves="Add this reader" schema={newReader} add={add}>
         {(entry) => (
           <>
             <TextField label="Name" {...entry.field('name')} autoComplete="off" />
             <TextField label="Mail address" type="email" {...entry.field('email')} autoComplete="off" />
-            <TextField label="First password" type="password" {...entry.field('password')} help="At least 10 signs." autoComplete="new-password" />
           </>
         )}
       </AddForm>
