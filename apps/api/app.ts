@@ -2,11 +2,12 @@ import cookie from '@fastify/cookie';
 import { Module } from '@nestjs/common';
 import { APP_GUARD, NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { FastifyReply } from 'fastify';
 import { existsSync } from 'node:fs';
 import { BoardController } from './board/board.controller.js';
 import { BookingController } from './booking/booking.controller.js';
 import { Deps } from './deps.js';
-import { AnswerErrors } from './http/answer-errors.js';
+import { AnswerErrors, bodyOf, sayError } from './http/answer-errors.js';
 import { OrdersController } from './orders/orders.controller.js';
 import { OwnerController } from './owner/owner.controller.js';
 import { PublicController } from './public/public.controller.js';
@@ -34,7 +35,9 @@ export interface ApiOptions {
 }
 
 export async function createApi({ deps, web, log }: ApiOptions): Promise<NestFastifyApplication> {
-  const adapter = new FastifyAdapter({ bodyLimit: JSON_LIMIT, trustProxy: 'loopback' });
+  // An address that is none never reaches a route, nor the filter below.
+  const frameworkErrors = (error: Error, _request: unknown, reply: FastifyReply) => sayError(reply, bodyOf(error));
+  const adapter = new FastifyAdapter({ bodyLimit: JSON_LIMIT, trustProxy: 'loopback', frameworkErrors });
   const app = await NestFactory.create<NestFastifyApplication>({ module: ApiModule, providers: [{ provide: Deps, useValue: deps }], exports: [Deps], global: true }, adapter, { logger: ['error', 'warn'], abortOnError: false });
   app.useGlobalFilters(new AnswerErrors(log));
   app.enableShutdownHooks();

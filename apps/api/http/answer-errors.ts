@@ -20,8 +20,12 @@ export class AnswerErrors implements ExceptionFilter {
     if (body.code === 'BROKEN') this.log(error, `${request.method} ${request.routeOptions?.url ?? ''}`);
     if (error instanceof TooManyTriesError) void reply.header('retry-after', String(error.retryAfterSeconds));
     if (reply.sent) return;
-    void reply.status(errorCodes[body.code].status).header('content-type', 'application/json; charset=utf-8').send(body);
+    sayError(reply, body);
   }
+}
+
+export function sayError(reply: FastifyReply, body: ApiErrorBody): void {
+  void reply.status(errorCodes[body.code].status).header('content-type', 'application/json; charset=utf-8').send(body);
 }
 
 export function bodyOf(error: unknown): ApiErrorBody {
@@ -34,7 +38,8 @@ export function bodyOf(error: unknown): ApiErrorBody {
   if (isInvalidId(error)) return answer('NOT_FOUND');
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status === 413) return answer('TOO_LARGE');
-  if (status === 404) return answer('NOT_FOUND');
+  // An id that is too long (414) is one that is not there.
+  if (status === 404 || status === 414) return answer('NOT_FOUND');
   if (status === 429) return answer('TOO_MANY');
   if (status >= 400 && status < 500) return answer('BAD_INPUT');
   return answer('BROKEN');

@@ -20,7 +20,7 @@ export class ZodPipe<T extends z.ZodType> implements PipeTransform<unknown, z.ou
 
 /** Where a text holds a zero sign or half a sign, which the database does not keep. */
 function unwritable(value: unknown, path: string[]): string[] | undefined {
-  if (typeof value === 'string') return value.includes('\0') || !value.isWellFormed() ? path : undefined;
+  if (typeof value === 'string') return /\0|\p{Surrogate}/u.test(value) ? path : undefined;
   if (value === null || typeof value !== 'object') return undefined;
   for (const [key, inner] of Object.entries(value)) {
     const found = unwritable(key, [...path, key]) ?? unwritable(inner, [...path, key]);

@@ -33,6 +33,7 @@ export const cases: Record<Route, Case> = {
   'POST /api/sign-in': { own: nobody },
   'POST /api/sign-out': { own: nobody },
   'POST /api/links/open': { own: nobody },
+  'POST /api/join': { own: nobody },
   'GET /api/first-run': { own: nobody },
   'POST /api/first-run': { own: nobody },
   'GET /api/demo-sign-ins': { own: nobody },

@@ -1,0 +1,52 @@
+import type { z } from 'zod';
+import { drugLine } from '#libs/contracts/actions/visit';
+import { actionRequest } from '#libs/contracts/actions/all';
+import { bookingOptionsAsked, newBooking } from '#libs/contracts/booking';
+import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
+import { ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw } from '#libs/contracts/screens/owner';
+import { readerReject, readerResult } from '#libs/contracts/screens/reader';
+import { firstRun, join, openLink, signIn } from '#libs/contracts/session';
+import { equipmentChecked } from '#libs/register/practice/mark-equipment-checked';
+import { z as zod } from 'zod';
+import type { Route } from './routes.js';
+
+export type Sender = 'staff' | 'owner' | 'reader';
+
+/** What each route takes, and from whom; a word where it takes nothing that could be wrong. */
+export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType; from: Sender } | string> = {
+  'POST /api/sign-in': { takes: signIn, from: 'staff' },
+  'POST /api/sign-out': 'no body',
+  'POST /api/links/open': { takes: openLink, from: 'staff' },
+  'POST /api/join': { takes: join, from: 'staff' },
+  'POST /api/first-run': { takes: firstRun, from: 'staff' },
+  'POST /api/sedation/arithmetic': { takes: zod.object({ weightKg: zod.number().positive().max(150), drugs: zod.array(drugLine).min(1).max(8) }), from: 'staff' },
+  'POST /api/booking/options': { takes: bookingOptionsAsked, from: 'staff' },
+  'POST /api/bookings': { takes: newBooking, from: 'staff' },
+  'POST /api/orders/:order/actions/:action': { takes: actionRequest, from: 'staff' },
+  'POST /api/orders/:order/images': 'a file: tried by itself',
+  'POST /api/orders/:order/owner-link': 'no body',
+  'POST /api/orders/:order/problems/:problem/retry': 'no body',
+  'POST /api/orders/:order/messages/:message/resolve': { takes: zod.object({ arrived: zod.boolean() }), from: 'staff' },
+  'POST /api/dogs': { takes: newDog, from: 'staff' },
+  'POST /api/dogs/:dog/names': { takes: renameDog, from: 'staff' },
+  'POST /api/dogs/:dog/identifiers': { takes: addIdentifier, from: 'staff' },
+  'POST /api/dogs/:dog/people': { takes: addPersonRole, from: 'staff' },
+  'POST /api/people': { takes: newPerson, from: 'staff' },
+  'POST /api/people/:person': { takes: newPerson, from: 'staff' },
+  'POST /api/practice/staff': { takes: newStaff, from: 'staff' },
+  'POST /api/practice/rooms': { takes: newRoom, from: 'staff' },
+  'POST /api/practice/equipment': { takes: newEquipment, from: 'staff' },
+  'POST /api/practice/equipment/:device/checked': { takes: equipmentChecked, from: 'staff' },
+  'POST /api/practice/accreditations': { takes: newAccreditation, from: 'staff' },
+  'POST /api/practice/texts': { takes: newText, from: 'staff' },
+  'POST /api/practice/prices': { takes: prices, from: 'staff' },
+  'POST /api/practice/centres': { takes: newCentre, from: 'staff' },
+  'POST /api/practice/centres/:centre/readers': { takes: newReader, from: 'staff' },
+  'POST /api/reader/packages/:package/acknowledge': 'no body',
+  'POST /api/reader/packages/:package/reject': { takes: readerReject, from: 'reader' },
+  'POST /api/reader/packages/:package/result': { takes: readerResult, from: 'reader' },
+  'POST /api/owner/answers': { takes: ownerAnswers, from: 'owner' },
+  'POST /api/owner/estimate': { takes: ownerEstimate, from: 'owner' },
+  'POST /api/owner/consents': { takes: ownerConsents, from: 'owner' },
+  'POST /api/owner/withdraw': { takes: ownerWithdraw, from: 'owner' },
+};
