@@ -61,6 +61,8 @@ function permit(work: Work, action: ActionName, request: ActionRequest, input: u
   if (kind === 'witnessed' && request.at && known) return best.role;
   // A centre may amend its reading after the letter: what it says is stored, and held for a vet to look at.
   if (action === 'enterResult' && known) return best.role;
+  // What somebody else has done in the meantime is the better answer than that it can no longer be done.
+  if (kind === 'decided' && request.version !== undefined) sameVersion(work, request.version);
   throw refusal(work, best.answer.because);
 }
 

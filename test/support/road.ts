@@ -95,8 +95,14 @@ export class Road {
     return (body as Uploaded).image;
   }
 
-  /** To the time that the dog is booked for. */
+  /** A moment on the practice's clock, some days from the one that the dog is booked for. */
+  at(daysOn: number, time: string): Date {
+    return instantOf(addDays(this.slot.day, daysOn), time, this.house.zone);
+  }
+
+  /** To the time that the dog is booked for, if it has not passed. */
   async untilVisit(): Promise<void> {
-    await this.server.until(instantOf(this.slot.day, this.slot.start, this.house.zone));
+    const slot = this.at(0, this.slot.start);
+    if (slot > this.server.clock.now()) await this.server.until(slot);
   }
 }

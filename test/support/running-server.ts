@@ -41,7 +41,7 @@ export interface RunningServer {
   settled(): Promise<void>;
   /** Forward to a moment, once all that belongs to the present has been done; then what has become due is done. */
   until(moment: Date | string): Promise<void>;
-  /** What the schedule does every half minute, until nothing more comes of it. */
+  /** What the schedule does every half minute, and all that comes of it. */
   sweep(): Promise<void>;
   close(): Promise<void>;
 }
@@ -89,13 +89,11 @@ export async function startServer(): Promise<RunningServer> {
   const settled = async () => {
     while (!(await idle())) await pause(POLL_MS);
   };
+  // Once for what time has changed, once more for what is due because of it.
   const sweep = async () => {
-    for (let last: bigint | null | undefined; ; ) {
+    for (let round = 0; round < 2; round++) {
       await worker.queue.add('sweep', {});
       await settled();
-      const now = (await outbox()).last;
-      if (now === last) return;
-      last = now;
     }
   };
 

@@ -17,6 +17,17 @@ export class Session {
     return request(this.url).post(path).set('cookie', this.cookie).set('x-csrf', this.me.csrf).attach('image', content, fileName);
   }
 
+  /** A file as it comes over the line. */
+  async bytes(path: string): Promise<Buffer> {
+    const { body } = await this.get(path).expect(200).buffer(true).parse((response, done) => {
+      const parts: Buffer[] = [];
+      response.on('data', (part: string) => parts.push(Buffer.from(part, 'binary')));
+      response.setEncoding('binary');
+      response.on('end', () => done(null, Buffer.concat(parts)));
+    });
+    return body as Buffer;
+  }
+
   async read<T>(path: string): Promise<T> {
     return (await this.get(path).expect(200)).body as T;
   }
