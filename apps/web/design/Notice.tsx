@@ -24,6 +24,16 @@ export function ErrorBar({ error, children }: { error: unknown; children?: React
   );
 }
 
+/** A page that could not be fetched still says what it would have been. */
+export const NotShown = ({ title, error }: { title: string; error: unknown }) => (
+  <>
+    <div className="head">
+      <h1>{title}</h1>
+    </div>
+    <ErrorBar error={error} />
+  </>
+);
+
 function Lines({ lines }: { lines: string[] }) {
   const each = [...new Set(lines)];
   if (each.length === 0) return null;

@@ -4,15 +4,17 @@ import { Empty } from '../design/Empty.js';
 import { ErrorBar } from '../design/Notice.js';
 
 export const Trouble = ({ error }: ErrorComponentProps) => (
-  <div className="bare">
+  <main className="bare">
+    <h1 className="vh">Trouble</h1>
     <ErrorBar error={error} />
-  </div>
+  </main>
 );
 
 export const NoSuchPage = () => (
-  <div className="bare">
-    <Empty title="There is no page here" actions={<Link to="/" className="btn">Go to today</Link>}>
+  <main className="bare">
+    <h1>There is no page here</h1>
+    <Empty title="Look at the address once more" actions={<Link to="/" className="btn">Go to today</Link>}>
       The address may have been cut off. Links in mails must be copied whole.
     </Empty>
-  </div>
+  </main>
 );

@@ -3,7 +3,7 @@ import { useDog } from '../../api/register.js';
 import { buttonClass } from '../../design/Button.js';
 import { Loading } from '../../design/Empty.js';
 import { fullDay } from '../../design/format.js';
-import { ErrorBar } from '../../design/Notice.js';
+import { NotShown } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { AddIdentifier, AddName, AddPerson } from './AddForms.js';
 import { DatedList } from './DatedList.js';
@@ -15,7 +15,7 @@ const roleWords: Record<string, string> = { owner: 'owner', coOwner: 'co-owner',
 export function DogScreen() {
   const { dog: id } = useParams({ from: '/inside/dogs/$dog' });
   const { data: dog, error } = useDog(id);
-  if (!dog) return error ? <ErrorBar error={error} /> : <Loading what="the dog" />;
+  if (!dog) return error ? <NotShown title="Dog" error={error} /> : <Loading what="the dog" />;
   return (
     <>
       <div className="head">

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { NextAction } from '#libs/contracts/screens/order';
 import { useOrder } from '../../api/board.js';
 import { Loading } from '../../design/Empty.js';
-import { ErrorBar } from '../../design/Notice.js';
+import { ErrorBar, NotShown } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { Strands } from '../../design/Strands.js';
 import { ActPanel } from './ActPanel.js';
@@ -26,7 +26,7 @@ export function OrderScreen() {
   const { order } = useParams({ from: '/inside/orders/$order' });
   const { data: screen, error } = useOrder(order);
   const [doing, setDoing] = useState<NextAction | null>(null);
-  if (!screen) return error ? <ErrorBar error={error} /> : <Loading what="the order" />;
+  if (!screen) return error ? <NotShown title="Order" error={error} /> : <Loading what="the order" />;
   const asleep = screen.visits.find(isAsleep);
   const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
   return (

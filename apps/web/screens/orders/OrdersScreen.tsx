@@ -44,12 +44,12 @@ export function OrdersScreen() {
             columns={[
               { head: 'Order', cell: (r) => <Link to="/orders/$order" params={{ order: r.id }} className="num nowrap">{r.accession}</Link> },
               { head: 'Dog', cell: (r) => r.dog, rowHead: true },
-              { head: 'Breed', cell: (r) => r.breed },
-              { head: 'Owner', cell: (r) => r.owner },
+              { head: 'First hold', cell: (r) => (r.hold ? <span className="held-words"><b>{r.hold}</b></span> : <span className="quiet">nothing missing</span>) },
+              { head: 'Where it stands', cell: (r) => <>{r.stepLabel}{r.overdue && <span className="held-words"> <b>overdue</b></span>}</> },
               { head: 'Studies', cell: (r) => r.studies.join(', ') },
               { head: 'Visit', cell: (r) => (r.day ? <span className="nowrap">{shortDay(r.day)}</span> : <span className="quiet">no day</span>) },
-              { head: 'Where it stands', cell: (r) => <>{r.stepLabel}{r.overdue && <span className="held-words"> <b>overdue</b></span>}</> },
-              { head: 'First hold', cell: (r) => (r.hold ? <span className="held-words"><b>{r.hold}</b></span> : <span className="quiet">nothing missing</span>) },
+              { head: 'Owner', cell: (r) => r.owner },
+              { head: 'Breed', cell: (r) => r.breed },
             ]}
           />
         )}

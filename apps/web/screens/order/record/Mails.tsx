@@ -48,6 +48,7 @@ const kindWords: Record<string, string> = {
 const stateWords: Record<string, string> = {
   waiting: 'Waits to be sent.',
   queued: 'Waits to be sent.',
+  claimed: 'Being sent.',
   sending: 'Being sent.',
   sent: 'Taken by the mail server.',
   delivered: 'Delivered.',
