@@ -34,6 +34,19 @@ export const firstRun = z.object({
 });
 export type FirstRun = z.infer<typeof firstRun>;
 
+/** A practice that joins; its letters open its order numbers. */
+export const newPractice = z.object({
+  name,
+  place: name,
+  address: name,
+  phone,
+  email,
+  letters: z.string().trim().toUpperCase().regex(/^[A-HJ-NP-Z]{2}$/, 'Two letters, not I or O.'),
+  managerName: name,
+  managerEmail: email,
+});
+export type NewPractice = z.infer<typeof newPractice>;
+
 /** Only the demo has these. */
 export const demoSignIns = z.array(z.object({ name: z.string(), roles: z.array(role), home: z.string(), email, password: z.string() }));
 export type DemoSignIns = z.infer<typeof demoSignIns>;

@@ -8,7 +8,7 @@ import { storeImage } from '#libs/steps/imaging/store-image';
 import { sendOwnerLink } from '#libs/steps/messages/send-owner-link';
 import { resolveMessage } from '#libs/steps/messages/resolve-message';
 import { retryProblem } from '#libs/steps/messages/retry-problem';
-import { listOrders } from '#libs/steps/order-screen/list-orders';
+import { listOrders, ordersAsCsv } from '#libs/steps/order-screen/list-orders';
 import { readOrderScreen, screenAfter } from '#libs/steps/order-screen/read-order-screen';
 import type { Actor } from '#libs/steps/record/actor';
 import { notFound } from '#libs/steps/record/step-error';
@@ -30,6 +30,11 @@ export class OrdersController {
   @Get()
   list(@By() by: Actor, @Asked(listAsked) asked: z.output<typeof listAsked>) {
     return listOrders(this.deps, by, asked);
+  }
+
+  @Get('export.csv')
+  async csv(@By() by: Actor, @Asked(listAsked) asked: z.output<typeof listAsked>, @Res() reply: FastifyReply) {
+    return privately(reply, 'text/csv; charset=utf-8').header('content-disposition', 'attachment; filename="orders.csv"').send(await ordersAsCsv(this.deps, by, asked));
   }
 
   @Get(':order')

@@ -1,6 +1,5 @@
 import type { ErrorComponentProps } from '@tanstack/react-router';
 import { Link } from '@tanstack/react-router';
-import { Empty } from '../design/Empty.js';
 import { ErrorBar } from '../design/Notice.js';
 
 export const Trouble = ({ error }: ErrorComponentProps) => (
@@ -11,10 +10,13 @@ export const Trouble = ({ error }: ErrorComponentProps) => (
 );
 
 export const NoSuchPage = () => (
-  <main className="bare">
+  <main className="bare stack">
     <h1>There is no page here</h1>
-    <Empty title="Look at the address once more" actions={<Link to="/" className="btn">Go to today</Link>}>
-      The address may have been cut off. Links in mails must be copied whole.
-    </Empty>
+    <p>The address may have been cut off. Links in mails must be copied whole.</p>
+    <p>
+      <Link to="/" className="btn">
+        Go to today
+      </Link>
+    </p>
   </main>
 );

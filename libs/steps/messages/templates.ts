@@ -64,6 +64,10 @@ export const templates = {
     subject: `${s(m.data.name)} is to read films for ${m.toName}`,
     paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? 'A practice'} has entered ${s(m.data.name)} (${s(m.data.email)}) as a reader of your centre. If that is right, ${s(m.data.name)} chooses a password here and can then sign in: ${m.joinLink ?? ''}`, 'If it is not, leave this mail alone: without the password nobody can sign in. The link runs out after 14 days.'],
   }),
+  joinPractice: (m) => ({
+    subject: `${m.toName} joins the screening scheme`,
+    paragraphs: [`Dear colleagues at ${m.toName},`, `${s(m.data.lead)}, who leads the scheme, has entered your practice, with ${s(m.data.name)} (${s(m.data.email)}) as its manager. ${s(m.data.name)} chooses a password here and can then set up rooms, people and texts: ${m.joinLink ?? ''}`, 'The link runs out after 14 days.'],
+  }),
   referral: (m) => ({ subject: `Referral ${s(m.data.accession)}`, paragraphs: [`Dear colleagues at ${m.toName},`, `${m.practice?.name ?? ''} asks you to take the pictures for order ${s(m.data.accession)}: ${list(m.data.studies).join(', ')}. The owner has agreed that the record is shared. Please accept or decline by ${s(m.data.expires)}; you see the order under Orders.`] }),
 } satisfies Record<string, Template>;
 

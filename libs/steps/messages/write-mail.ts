@@ -20,7 +20,7 @@ export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<Outgoi
   const { practice, ownerLink, readerLink, joinLink } = await deps.db.system('write a mail', async (tx) => ({
     practice: m.practiceId ? await tx.practice.findUnique({ where: { id: m.practiceId }, select: { name: true, phone: true, address: true, email: true } }) : null,
     ownerLink: WITH_OWNER_LINK.has(m.body.template) && m.personId ? await ownerLinkFor(tx, deps.publicUrl, m, now) : undefined,
-    joinLink: m.body.template === 'join' ? await joinLinkFor(tx, deps.publicUrl, m, now) : undefined,
+    joinLink: m.body.template === 'join' || m.body.template === 'joinPractice' ? await joinLinkFor(tx, deps.publicUrl, m, now) : undefined,
     readerLink: m.body.template === 'package' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
   }));
   const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(readerLink ? { readerLink } : {}), ...(joinLink ? { joinLink } : {}) });

@@ -25,6 +25,9 @@ export function OrdersScreen() {
     <>
       <div className="head">
         <h1>Orders</h1>
+        <p>
+          <a href={`/api/orders/export.csv?${new URLSearchParams({ show, ...(q && { q }) }).toString()}`}>As a file for a spreadsheet</a>
+        </p>
       </div>
       <section className="sheet" aria-label="Orders">
         <div className="list-head">

@@ -5,6 +5,7 @@ import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { dayAt, momentAt } from '../../design/format.js';
 import { useMe } from '../../shell/me.js';
+import { NewPracticeSheet } from './NewPracticeSheet.js';
 import { OverdueSheet } from './OverdueSheet.js';
 import { PracticesSheet } from './PracticesSheet.js';
 import { StepsSheet } from './StepsSheet.js';
@@ -26,6 +27,7 @@ export function SchemeScreen() {
         <div className="scheme-pair">
           <PracticesSheet screen={screen} today={dayAt(screen.asOf, zone)} />
         </div>
+        <NewPracticeSheet />
       </div>
     </>
   );
