@@ -110,6 +110,7 @@ export async function startServer(): Promise<RunningServer> {
     url, clock, scheme, mail, errors, look, as, settled, sweep,
     until: async (moment) => {
       await settled();
+      if (new Date(moment) < clock.now()) throw new RangeError('This moment has passed.');
       clock.set(moment);
       await look((tx) => tx.$executeRaw`SELECT pg_notify('outbox', '')`);
       await settled();

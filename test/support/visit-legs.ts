@@ -11,7 +11,7 @@ const DRUG = 'Example sedative (invented)';
 
 /** From the mail to the last signature, on the owner's page. */
 export async function ownerSigns(road: Road): Promise<Session> {
-  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, /: visit on /));
+  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: visit on `)));
   const page = await owner.read<OwnerPage>('/api/owner');
   const visit = page.visit!.id;
   await owner.send('/api/owner/answers', { visit, answers: Object.fromEntries(page.questions.map((q) => [q.question, 'no'])) });
