@@ -20,9 +20,9 @@ type Props = {
 export function EntryForm({ label, onSubmit, tries, errors, failure, busy, size, kind = 'ink', beside, children }: Props) {
   const form = useRef<HTMLFormElement>(null);
   const missing = Object.keys(errors).length;
+  // Only a new try moves the focus; typing must not. Nothing wrong, nothing marked: then it stays where it is.
   useEffect(() => {
-    if (tries > 0 && missing > 0) focusFirstWrong(form.current);
-    // Only a new try moves the focus; typing must not.
+    if (tries > 0) focusFirstWrong(form.current);
   }, [tries]);
   return (
     <form

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { z } from 'zod';
 import { isFailure } from '../api/failure.js';
 import { plainIssue } from './plain-issue.js';
@@ -16,6 +16,13 @@ export function useEntry<S extends z.ZodObject>(schema: S, start: Partial<z.inpu
     setValues((v) => ({ ...v, [name]: value }));
     setErrors((e) => Object.fromEntries(Object.entries(e).filter(([path]) => path !== name && !path.startsWith(`${String(name)}.`))));
   };
+
+  /** The server may see more than the page does. */
+  const mark = useCallback((failure: unknown) => {
+    if (!isFailure(failure) || !failure.body.fields) return;
+    setErrors(Object.fromEntries(failure.body.fields.map((f) => [f.path.replace(/^input\./, ''), f.message])));
+    setTries((n) => n + 1);
+  }, []);
 
   return {
     values,
@@ -36,12 +43,7 @@ export function useEntry<S extends z.ZodObject>(schema: S, start: Partial<z.inpu
       setErrors(wrong);
       return checked.success && Object.keys(wrong).length === 0 ? checked.data : null;
     },
-    /** The server may see more than the page does. */
-    mark: (failure: unknown) => {
-      if (!isFailure(failure) || !failure.body.fields) return;
-      setErrors(Object.fromEntries(failure.body.fields.map((f) => [f.path.replace(/^input\./, ''), f.message])));
-      setTries((n) => n + 1);
-    },
+    mark,
   };
 }
 

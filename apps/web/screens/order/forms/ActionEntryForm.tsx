@@ -8,7 +8,8 @@ import type { FormProps } from './form-props.js';
 export function ActionEntryForm<S extends z.ZodObject>({ entry, props, also, size, label, children }: { entry: Entry<S>; props: FormProps; also?: () => Errors; size?: 'tablet'; label?: string; children: ReactNode }) {
   const { mark } = entry;
   // The server may see more than the contract can say; its words go to the fields they are about.
-  useEffect(() => mark(props.failure), [props.failure]);
+  const { failure } = props;
+  useEffect(() => mark(failure), [mark, failure]);
   return (
     <EntryForm
       label={label ?? props.next.label}
