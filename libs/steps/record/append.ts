@@ -4,6 +4,7 @@ import type { Evaluation } from '#libs/pathway/evaluation';
 import { factKinds } from '#libs/pathway/fact-kinds';
 import type { Fact } from '#libs/pathway/facts';
 import { audit } from '#libs/platform/audit/audit';
+import { addToOutbox } from '#libs/platform/database/outbox';
 import type { StoredFact } from './order-record.js';
 import { storeProjection } from './projection.js';
 import type { Stated, Work } from './work.js';
@@ -14,7 +15,7 @@ import type { Stated, Work } from './work.js';
  */
 export async function append(work: Work, stated: Stated[], options: { key?: string; role?: Fact['role']; action: string; at?: string }): Promise<Evaluation> {
   const { tx, order, actor } = work;
-  const now = work.now.toISOString();
+  const now = recordedAt(work);
   const role = options.role ?? actor.roles[0]!;
   const facts = stated.map((s, i): StoredFact => {
     // What is decided is decided now; what was witnessed happened when the witness says.
@@ -27,8 +28,18 @@ export async function append(work: Work, stated: Stated[], options: { key?: stri
   const evaluation = evaluate(order.facts, now, order.rules);
   await storeProjection(work, evaluation);
   await audit(tx, { at: work.now, by: actor.id, role, action: options.action, practice: actor.practice, order: order.id, detail: { name: actor.name, facts: facts.map((f) => ({ id: f.id, type: f.type })) } });
+  if (stated.some((s) => s.type === 'consentGiven' || s.type === 'consentWithdrawn')) await addToOutbox(tx, 'copy-consents', { order: order.id }, { dedupe: order.id, notBefore: new Date(work.now.getTime() + GATHER_MS) });
   work.evaluation = evaluation;
   return evaluation;
+}
+
+/** A signature answers several purposes one after the other; one paper tells them all. */
+const GATHER_MS = 5000;
+
+/** The order is locked: what is recorded later is later, also when two servers' clocks differ a little. */
+function recordedAt({ order, now }: Work): string {
+  const last = order.facts.at(-1);
+  return new Date(Math.max(now.getTime(), last ? Date.parse(last.rec) + 1 : 0)).toISOString();
 }
 
 /** A device's clock may run ahead; nothing is recorded before it happened. */
