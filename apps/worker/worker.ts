@@ -3,6 +3,7 @@ import { JobQueue } from '#libs/platform/queue/job-queue';
 import { JobWorkers } from '#libs/platform/queue/job-workers';
 import { openQueueConnection } from '#libs/platform/queue/queue-connection';
 import { chaseStudy } from '#libs/steps/chase/chase-study';
+import { copyConsents } from '#libs/steps/consent/copy-consents';
 import { wakeOrder } from '#libs/steps/chase/wake-order';
 import { jobs } from '#libs/steps/jobs';
 import { sendMessage } from '#libs/steps/messages/send-message';
@@ -33,6 +34,7 @@ export async function startWorker({ deps, queue: settings, databaseUrl, onError,
   const workers = new JobWorkers(jobs, connection, { onGaveUp: (job, error) => recordProblem(deps, job, error), onError, ...locks })
     .handle('send-message', ({ message }) => sendMessage(deps, message))
     .handle('print-document', async ({ document }) => void (await finishDocument(deps, document)))
+    .handle('copy-consents', ({ order }) => copyConsents(deps, order))
     .handle('wake-order', ({ order }) => wakeOrder(deps, order))
     .handle('chase-study', ({ order, study }) => chaseStudy(deps, order, study))
     .handle('sweep', async () => void (await sweep(deps)));

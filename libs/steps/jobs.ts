@@ -9,6 +9,7 @@ const patient = { attempts: 8, backoffSeconds: 20 };
 export const jobs = new JobRegistry([
   defineJob({ name: 'send-message', queue: 'send', payload: z.object({ message: z.uuid() }), retry: patient, keep }),
   defineJob({ name: 'print-document', queue: 'work', payload: z.object({ document: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
+  defineJob({ name: 'copy-consents', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
   defineJob({ name: 'wake-order', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
   defineJob({ name: 'chase-study', queue: 'work', payload: z.object({ order: z.uuid(), study: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
   defineJob({ name: 'sweep', queue: 'sweep', payload: z.object({}), retry: { attempts: 1, backoffSeconds: 1 }, keep: { doneHours: 1, failedDays: 3 } }),

@@ -20,7 +20,7 @@ export async function addPractice(deps: StepDeps, lead: Lead, input: NewPractice
   return schemeScreen(deps, lead);
 }
 
-function taken(error: { code?: string; constraint?: string }): never {
+function taken(error: Error & { code?: string; constraint?: string }): never {
   if (error.code !== '23505') throw error;
   throw new StepError('ALREADY_THERE', error.constraint?.includes('letters') ? 'Another practice has these two letters. Choose others.' : 'Somebody signs in with this mail address already. Choose another one.');
 }

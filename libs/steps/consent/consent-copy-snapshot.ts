@@ -1,0 +1,73 @@
+import { CONSENT_COPY_TEMPLATE_VERSION, type ConsentCopySnapshot, type ConsentPurpose } from '#libs/documents/snapshots';
+import { findProtocol } from '#libs/science/protocols/catalogue';
+import type { FactOf } from '#libs/pathway/facts';
+import type { Work } from '../record/work.js';
+import { dogOnPaper, moment, practiceOnPaper } from '../report/on-paper.js';
+import { strokesOf } from './strokes-of.js';
+import { studyConsentText } from './study-consent-text.js';
+
+type Given = FactOf<'consentGiven'>;
+const TITLES = { sedation: 'Sedation', study: 'The pictures', sendAll: 'Sending every film taken', statistics: 'Use in the breed’s statistics' };
+const UNDONE = {
+  sedation: 'Once the dog sleeps, the medicine cannot be taken back. It is watched until it is awake.',
+  study: 'Pictures that have been sent cannot be called back; the centre is told.',
+  sendAll: 'What has been sent cannot be called back.',
+  statistics: 'What has been counted and printed stays printed.',
+};
+const TEXT_KINDS = { sedation: 'consentSedation', sendAll: 'consentSendAll', statistics: 'consentStatistics' };
+
+/** What one signer has agreed to or not, each purpose with the text that was shown; null when nothing was signed. */
+export async function consentCopySnapshot(work: Work, signer: string): Promise<ConsentCopySnapshot | null> {
+  const given = latest(work.facts('consentGiven').filter((f) => f.signer === signer));
+  const last = given.at(-1);
+  if (!last) return null;
+  const person = await work.tx.person.findUnique({ where: { id: signer }, select: { name: true } });
+  const svg = given.map((f) => f.detail?.signatureSvg).findLast((s): s is string => typeof s === 'string');
+  return {
+    templateVersion: CONSENT_COPY_TEMPLATE_VERSION,
+    paper: 'A4',
+    lang: 'en',
+    issuedAt: moment(work, last.at),
+    practice: practiceOnPaper(work),
+    orderNumber: work.order.accession,
+    dog: await dogOnPaper(work),
+    signer: { name: person?.name ?? String(last.detail?.name ?? ''), role: last.signerRole, authority: last.authority ?? null },
+    explainedBy: null,
+    purposes: await Promise.all(given.map((f) => purposeOf(work, f))),
+    signature: { signedAt: moment(work, last.at), how: String(last.detail?.how ?? 'at the practice'), drawn: strokesOf(svg) },
+  };
+}
+
+/** One answer counts for each purpose and what it is about: the last. */
+function latest(facts: Given[]): Given[] {
+  const bySubject = new Map<string, Given>();
+  for (const f of facts) bySubject.set(`${f.purpose} ${f.purpose === 'sendAll' ? '' : (f.visit ?? f.study ?? '')}`, f);
+  return [...bySubject.values()];
+}
+
+async function purposeOf(work: Work, f: Given): Promise<ConsentPurpose> {
+  const study = f.purpose === 'study' && f.study ? work.evaluation.studies[f.study] : undefined;
+  const protocol = study && findProtocol(study.protocol, study.version);
+  const text = f.purpose === 'study'
+    ? protocol ? studyConsentText(protocol, work.order.centres[f.centre ?? study.centre]?.name ?? '') : ''
+    : ((await work.tx.approvedText.findFirst({ where: { practiceId: work.order.practice, kind: TEXT_KINDS[f.purpose], version: f.textVersion } }))?.body ?? '');
+  const withdrawn = work.facts('consentWithdrawn').find((w) => w.purpose === f.purpose && w.visit === f.visit && w.study === f.study && w.rec >= f.rec);
+  return {
+    title: protocol ? `${TITLES.study}: ${protocol.name}` : TITLES[f.purpose],
+    text,
+    textVersion: f.textVersion,
+    answer: f.answer,
+    cannotBeUndone: UNDONE[f.purpose],
+    details: f.emergency ? emergencyDetails(f.emergency) : [],
+    withdrawnAt: withdrawn ? moment(work, withdrawn.at) : null,
+  };
+}
+
+function emergencyDetails(e: NonNullable<Given['emergency']>): [string, string][] {
+  return [
+    ['In an emergency', e.resuscitate === 'no' ? 'do not revive' : 'try to revive'],
+    ['Spending limit', `${((e.limitMinor ?? 0) / 100).toFixed(2)} ${e.currency ?? ''}`.trim()],
+    ['Number answered that day', e.number ?? 'none'],
+    ['May collect', (e.collectors ?? []).join(', ') || 'nobody named'],
+  ];
+}
