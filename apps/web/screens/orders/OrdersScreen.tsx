@@ -1,6 +1,8 @@
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue } from 'react';
 import { useOrders, type OrdersShown } from '../../api/board.js';
+import { query } from '../../api/client.js';
+import { buttonClass } from '../../design/Button.js';
 import { Empty, Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { Pager } from '../../design/Pager.js';
@@ -25,6 +27,11 @@ export function OrdersScreen() {
     <>
       <div className="head">
         <h1>Orders</h1>
+        <div className="acts">
+          <a className={buttonClass()} href={`/api/orders/export.csv${query({ show, ...(q && { q }) })}`} download>
+            Fetch as a file
+          </a>
+        </div>
         <p>
           <a href={`/api/orders/export.csv?${new URLSearchParams({ show, ...(q && { q }) }).toString()}`}>As a file for a spreadsheet</a>
         </p>

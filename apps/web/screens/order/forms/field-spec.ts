@@ -38,7 +38,7 @@ function specOf(name: string, p: Property, required: boolean): FieldSpec {
   if (p.type === 'boolean') return { ...base, kind: 'yesNo' };
   if (p.type === 'number' || p.type === 'integer') return { ...base, kind: 'number' };
   if (p.type !== 'string') return { ...base, kind: 'other' };
-  if (p.pattern?.startsWith('^\\d{4}-')) return { ...base, kind: 'day' };
+  if (p.format === 'date') return { ...base, kind: 'day' };
   if (p.pattern?.includes(':[0-5]')) return { ...base, kind: 'time' };
   if (p.format === 'email') return { ...base, kind: 'email' };
   return { ...base, kind: (p.maxLength ?? 0) >= 300 ? 'lines' : 'text' };
