@@ -29,8 +29,9 @@ export function OrderScreen() {
   if (!screen) return error ? <NotShown title="Order" error={error} /> : <Loading what="the order" />;
   const asleep = screen.visits.find(isAsleep);
   const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
+  // Beside a death or harm there is no second ink: nothing on this page calls.
   return (
-    <>
+    <div className={screen.frozen || screen.silent ? 'calm' : undefined}>
       <ErrorBar error={error}>
         <p className="small">Below is the order as it was last seen.</p>
       </ErrorBar>
@@ -58,6 +59,6 @@ export function OrderScreen() {
         </div>
       </div>
       {imaged && <StopBar screen={screen} visit={imaged} />}
-    </>
+    </div>
   );
 }

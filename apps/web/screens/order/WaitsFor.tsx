@@ -10,6 +10,7 @@ type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 /** The holds, each with the way out that this person has; one elder button, for the first of them. */
 export function WaitsFor({ screen, onAct }: Props) {
   const ways = holdsWithWays(screen);
+  const calm = screen.frozen || screen.silent;
   const firstWithWay = ways.findIndex((w) => w.ways.length > 0);
   const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
@@ -21,7 +22,7 @@ export function WaitsFor({ screen, onAct }: Props) {
             {outs.length > 0 && (
               <span className="acts">
                 {outs.map((n, j) => (
-                  <Button key={n.action + n.on.id} kind={i === firstWithWay && j === 0 ? 'elder' : 'plain'} onPress={() => onAct(n)}>
+                  <Button key={n.action + n.on.id} kind={i === firstWithWay && j === 0 && !calm ? 'elder' : 'plain'} onPress={() => onAct(n)}>
                     {n.label}
                   </Button>
                 ))}
