@@ -55,7 +55,7 @@ export async function createApi({ deps, web, log }: ApiOptions): Promise<NestFas
   return app;
 }
 
-const PAGE_POLICY = "default-src 'self'; img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; font-src 'self' data:; frame-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'self'";
+const PAGE_POLICY = "default-src 'self'; script-src 'self'; img-src 'self' data: blob:; style-src 'self' 'unsafe-inline'; font-src 'self' data:; frame-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'self'";
 
 /** One page for every address that is not the api's; its parts are named by their content and may be kept for ever. */
 async function serveWeb(app: NestFastifyApplication, root: string): Promise<void> {
@@ -64,7 +64,8 @@ async function serveWeb(app: NestFastifyApplication, root: string): Promise<void
   await app.register(fastifyStatic, { root, wildcard: false, index: false, maxAge: '365d', immutable: true });
   const fastify = app.getHttpAdapter().getInstance();
   fastify.get('/*', (request, reply) => {
-    if (request.url.startsWith('/api')) return reply.callNotFound();
+    // An old page that asks for a part that is gone must be told so, and not be given a page instead.
+    if (request.url.startsWith('/api') || request.url.startsWith('/assets/')) return reply.callNotFound();
     return reply.header('content-security-policy', PAGE_POLICY).sendFile('index.html', { maxAge: 0, immutable: false });
   });
 }

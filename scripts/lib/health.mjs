@@ -7,6 +7,7 @@ export async function waitForHealth(url, stop) {
       const reply = await fetch(`${url}/api/health`, { signal: AbortSignal.timeout(2000) });
       if (reply.ok) return;
     } catch (error) {
+      if (error.cause?.message === 'bad port') throw new Error(`Browsers refuse to open port ${new URL(url).port}, which is kept for another protocol. Choose another one, for example --port 4180.`, { cause: error });
       const notYet = error.name === 'TimeoutError' || error.cause?.code === 'ECONNREFUSED' || error.cause?.code === 'ECONNRESET';
       if (!notYet) throw error;
     }
