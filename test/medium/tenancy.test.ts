@@ -67,7 +67,7 @@ function mayComeIn({ name }: Visitor, route: Route): boolean {
 }
 
 describe('lists', () => {
-  const urls = ['/api/day-board', '/api/orders?show=all', '/api/orders?show=all&q=Heron', '/api/search?q=Heron', '/api/breeds', '/api/dogs', '/api/dogs?q=Heron', '/api/people', '/api/people?q=Wist', '/api/practice', '/api/mailbox', '/api/scheme', '/api/reader/packages', '/api/owner', '/api/me'];
+  const urls = ['/api/day-board', '/api/orders?show=all', '/api/orders?show=all&q=Heron', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/breeds', '/api/dogs', '/api/dogs?q=Heron', '/api/people', '/api/people?q=Wist', '/api/practice', '/api/mailbox', '/api/scheme', '/api/reader/packages', '/api/owner', '/api/me'];
 
   it('hold nothing of another practice, whoever looks', async () => {
     for (const stranger of strangers) {
@@ -82,7 +82,7 @@ describe('lists', () => {
 
   it('show their own practice’s people what is theirs, so that the test above could have failed', async () => {
     const marit = await signIn(open.url, 'marit@weirside.example');
-    for (const url of ['/api/orders?show=all', '/api/search?q=Heron', '/api/dogs', '/api/people', '/api/practice', `/api/day-board?day=${weirside.day}`]) {
+    for (const url of ['/api/orders?show=all', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/dogs', '/api/people', '/api/practice', `/api/day-board?day=${weirside.day}`]) {
       const text = JSON.stringify((await marit.get(url)).body);
       expect({ url, seen: weirside.words.filter((word) => text.includes(word)).length }).not.toEqual({ url, seen: 0 });
     }

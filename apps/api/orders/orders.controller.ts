@@ -3,6 +3,7 @@ import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { actionRequest, isActionName, type ActionRequest } from '#libs/contracts/actions/all';
 import type { OrderScreen, Uploaded } from '#libs/contracts/screens/order';
+import { audit } from '#libs/platform/audit/audit';
 import { act } from '#libs/steps/act';
 import { storeImage } from '#libs/steps/imaging/store-image';
 import { sendOwnerLink } from '#libs/steps/messages/send-owner-link';
@@ -62,7 +63,7 @@ export class OrdersController {
 
   @Get(':order/images/:sha/file')
   async file(@By() by: Actor, @Id('order') order: string, @Sha('sha') sha: string, @Res() reply: FastifyReply) {
-    const image = await this.#image(by, order, sha);
+    const image = await this.#image(by, order, sha, 'viewImage');
     return sendStored(reply, this.deps.files, image.sha256, imageType(image.kind));
   }
 
@@ -91,8 +92,12 @@ export class OrdersController {
     return readOrderScreen(this.deps, by, order);
   }
 
-  async #image(by: Actor, order: string, sha: string) {
-    const image = await this.deps.db.practice(by.practice, (tx) => tx.image.findUnique({ where: { orderId_sha256: { orderId: order, sha256: sha } } }));
+  async #image(by: Actor, order: string, sha: string, looked?: 'viewImage') {
+    const image = await this.deps.db.practice(by.practice, async (tx) => {
+      const row = await tx.image.findUnique({ where: { orderId_sha256: { orderId: order, sha256: sha } } });
+      if (row && looked) await audit(tx, { by: by.id, role: by.roles[0] ?? 'none', action: looked, practice: by.practice, order, subject: sha });
+      return row;
+    });
     if (!image) throw notFound();
     return image;
   }

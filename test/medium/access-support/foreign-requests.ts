@@ -42,6 +42,7 @@ export const cases: Record<Route, Case> = {
   'GET /api/day-board': { own: lists },
   'GET /api/day-sheet.pdf': { own: lists },
   'GET /api/orders': { own: lists },
+  'GET /api/orders/export.csv': { own: lists },
   'GET /api/search': { own: lists },
   'GET /api/breeds': { own: lists },
   'GET /api/dogs': { own: lists },
