@@ -9,9 +9,9 @@ const WEIGHT = 24;
 /** Invented, so that no number here can be taken for a dose. */
 const DRUG = 'Example sedative (invented)';
 
-/** From the mail to the last signature, on the owner's page. */
-export async function ownerSigns(road: Road): Promise<Session> {
-  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: visit on `)));
+/** From the mail that confirms the n-th booking to the last signature, on the owner's page. */
+export async function ownerSigns(road: Road, n = 1): Promise<Session> {
+  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: visit on `), n));
   const page = await owner.read<OwnerPage>('/api/owner');
   const visit = page.visit!.id;
   await owner.send('/api/owner/answers', { visit, answers: Object.fromEntries(page.questions.map((q) => [q.question, 'no'])) });

@@ -6,10 +6,14 @@ import { freeSlot } from './hold-slot.js';
 /** The slot is free again at once; the owner is told, unless the owner is who cancelled. */
 export const cancelVisit = useCase('cancelVisit', async (work, on, input) => {
   await freeSlot(work.tx, on);
-  const booked = work.facts('visitBooked').filter((f) => f.visit === on).at(-1);
+  const bookings = work.facts('visitBooked').filter((f) => f.visit === on);
+  const booked = bookings.at(-1);
   if (booked && input.side === 'practice') {
     const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
-    await sayToOwners(work, { once: `cancelled:${on}`, kind: 'cancelled', template: 'cancelled', subject: on, data: { dog: dog.callName, dayWords: dayWords(booked.day), start: booked.start, why: input.why, visit: on } });
+    const { day, start, detail } = booked;
+    // The calendar entry goes too: the same entry as in the confirmation, a turn further.
+    const data = { dog: dog.callName, day, dayWords: dayWords(day), start, why: input.why, visit: on, zone: work.order.rules.practices[booked.where]?.zone ?? 'UTC', minutes: detail?.minutes ?? 45, sequence: bookings.length };
+    await sayToOwners(work, { once: `cancelled:${on}`, kind: 'cancelled', template: 'cancelled', subject: on, data });
   }
   return [{ type: 'visitCancelled', visit: on, side: input.side, why: input.why }];
 });

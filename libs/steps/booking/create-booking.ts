@@ -55,7 +55,7 @@ async function bookFirstVisit(work: Work, input: NewBooking): Promise<void> {
   refuseWhatCannotBe(work, stated);
   await holdSlot(tx, { practice: actor.practice, order: order.id, visit, zone: order.rules.practices[actor.practice]!.zone }, input.slot);
   await append(work, stated, { action: 'book', role: 'desk' });
-  await sayBooked(work, visit, input.advice, false);
+  await sayBooked(work, work.facts('visitBooked').at(-1)!, 1);
 }
 
 function checkStudy(order: OrderRecord, s: { protocol: string; version: string; centre: string }): void {

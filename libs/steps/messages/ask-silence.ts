@@ -1,4 +1,5 @@
 import { maySend, type MaySend, type Message, type MessageKind } from '#libs/pathway/silence';
+import type { Fact, FactOf } from '#libs/pathway/facts';
 import type { Tx } from '#libs/platform/database/db';
 import { readOrder } from '../record/order-record.js';
 import type { MessageRow } from './message-row.js';
@@ -15,12 +16,12 @@ export async function askSilence(tx: Tx, m: MessageRow, now: Date): Promise<MayS
   // A link that was asked for by hand is sent whatever has been answered.
   if (m.kind === 'consentLink' && !data.visit) return order.facts.some((f) => f.type === 'dogDied') ? { send: false, reason: 'DEATH', then: 'drop' } : { send: true };
   const message: Message = { kind: m.kind as MessageKind, to: m.personId ?? '', ...(data.visit ? { visit: data.visit } : {}), ...(data.study ? { study: data.study } : {}), ...(letter?.result ? { result: letter.result } : {}) };
-  if (m.kind === 'reminder' && isOldDay(order.facts, data as { visit?: string; day?: string })) return { send: false, reason: 'VISIT_OVER', then: 'drop' };
+  if (m.kind === 'reminder' && isOldTime(order.facts, data as { visit?: string; day?: string; start?: string })) return { send: false, reason: 'VISIT_OVER', then: 'drop' };
   return maySend(message, order.facts, now.toISOString(), order.rules);
 }
 
-/** A reminder of a day from which the visit has been moved away. */
-function isOldDay(facts: readonly { type: string }[], data: { visit?: string; day?: string }): boolean {
-  const booked = facts.filter((f): f is { type: 'visitBooked'; visit: string; day: string } => f.type === 'visitBooked').filter((f) => f.visit === data.visit).at(-1);
-  return booked !== undefined && booked.day !== data.day;
+/** A reminder of a time from which the visit has been moved away. */
+function isOldTime(facts: readonly Fact[], data: { visit?: string; day?: string; start?: string }): boolean {
+  const booked = facts.filter((f): f is FactOf<'visitBooked'> => f.type === 'visitBooked' && f.visit === data.visit).at(-1);
+  return booked !== undefined && (booked.day !== data.day || booked.start !== data.start);
 }

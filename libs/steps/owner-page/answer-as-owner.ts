@@ -2,8 +2,13 @@ import { randomUUID } from 'node:crypto';
 import type { ActionName } from '#libs/contracts/actions/all';
 import type { OwnerConsents, OwnerPage } from '#libs/contracts/screens/owner';
 import type { Answer, Question } from '#libs/contracts/common';
+import { decide } from '#libs/pathway/decide';
+import { isOpenStudy } from '#libs/pathway/steps';
 import { act } from '../act.js';
+import { readOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
+import { notFound } from '../record/step-error.js';
+import { workOn } from '../record/work.js';
 import { ownerActor, type Owner } from './owner.js';
 import { readOwnerPage } from './read-owner-page.js';
 
@@ -25,12 +30,24 @@ export async function ownerAcceptsEstimate(deps: StepDeps, owner: Owner, input: 
 
 export async function ownerConsents(deps: StepDeps, owner: Owner, input: OwnerConsents): Promise<OwnerPage> {
   const signed = { signer: owner.person, signerRole: 'owner', typedName: input.typedName, ...(input.signatureSvg ? { signatureSvg: input.signatureSvg } : {}) };
-  const { studies } = (await readOwnerPage(deps, owner)).consents;
+  const { sendAll } = (await readOwnerPage(deps, owner)).consents;
   if (input.sedation && input.visit) await say(deps, owner, 'consentSedation', input.visit, { ...signed, ...input.sedation });
   for (const { study, answer } of input.studies) await say(deps, owner, 'consentStudy', study, { ...signed, answer });
-  if (input.sendAll) for (const { study } of studies) await say(deps, owner, 'consentSendAll', study, { ...signed, answer: input.sendAll });
+  // A yes that is given again does not concern films that are with the reader already.
+  if (input.sendAll) for (const study of await openStudies(deps, owner, sendAll.answered !== input.sendAll)) await say(deps, owner, 'consentSendAll', study, { ...signed, answer: input.sendAll });
   if (input.statistics) await say(deps, owner, 'answerStatistics', owner.order, { answer: input.statistics, signer: owner.person });
   return readOwnerPage(deps, owner);
+}
+
+/** All open studies, or those of which it can still be said whether every film is sent. */
+async function openStudies(deps: StepDeps, owner: Owner, all: boolean): Promise<string[]> {
+  return deps.db.practice(owner.practice, async (tx) => {
+    const order = await readOrder(tx, owner.order);
+    if (!order) throw notFound();
+    const { evaluation } = workOn(tx, deps.clock.now(), ownerActor(owner), order, deps.publicUrl);
+    const open = Object.values(evaluation.studies).filter((s) => isOpenStudy(s.step)).map((s) => s.id);
+    return open.filter((id) => all || decide(evaluation, 'consentSendAll', { scope: 'study', id }, 'owner').allowed);
+  });
 }
 
 export async function ownerWithdraws(deps: StepDeps, owner: Owner, input: { purpose: 'sedation' | 'study' | 'sendAll' | 'statistics'; subject?: string | undefined; why?: string | undefined }): Promise<OwnerPage> {
