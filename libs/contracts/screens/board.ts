@@ -10,6 +10,9 @@ export const boardRow = z.object({
   room: z.string(),
   dog: z.string(),
   breed: z.string(),
+  transponder: z.string().nullable(),
+  /** Operator, vet, nurse, by name. */
+  staff: z.array(z.string()),
   owner: z.string(),
   phone: z.string(),
   studies: z.array(z.string()),

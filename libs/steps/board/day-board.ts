@@ -68,7 +68,8 @@ function draw(row: Row, actor: Actor, now: Date): { visits: (BoardRow & { day: s
     const first = v.holds.find((h) => h.who.length > 0 && titleAndRest(h, naming).title === road.hold?.title) ?? v.holds[0];
     return {
       day: v.day!, order: order.id, visit: v.id, accession: order.accession, start: v.start ?? '', room: String(booked?.detail?.roomName ?? ''),
-      dog: row.dog.callName, breed: row.dog.breed, owner: owner?.name ?? '', phone: owner?.phone ?? '',
+      dog: row.dog.callName, breed: row.dog.breed, transponder: row.dog.identifiers.find((i) => !i.until && i.kind === 'transponder')?.value ?? null,
+      staff: ['operatorName', 'vetName', 'nurseName'].map((who) => booked?.detail?.[who]).filter((name) => typeof name === 'string'), owner: owner?.name ?? '', phone: owner?.phone ?? '',
       studies: v.studies.map((s) => shortName(evaluation.studies[s]!)), step: v.step, road,
       waitsForMe: road.hold !== null && first !== undefined && first.ways.some((w) => mayDo(w, actor)) && first.who.some((w) => actor.roles.includes(w)),
       over: !isOpenVisit(v.step),

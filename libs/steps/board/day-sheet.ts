@@ -21,8 +21,8 @@ export async function daySheet(deps: StepDeps, actor: Actor, zone: string, day: 
 
 function visitOnSheet(row: DayBoard['rows'][number]): DaySheetSnapshot['visits'][number] {
   return {
-    time: row.start, dog: { callName: row.dog, breed: row.breed, transponder: null }, owner: { name: row.owner, phone: row.phone }, studies: row.studies, room: row.room, staff: [],
+    time: row.start, dog: { callName: row.dog, breed: row.breed, transponder: row.transponder }, owner: { name: row.owner, phone: row.phone }, studies: row.studies, room: row.room, staff: row.staff,
     steps: DAY_SHEET_STEPS.map((_, i) => { const state = row.road.knots[i]?.state; return state === 'done' ? 'done' : state === 'held' ? 'hold' : 'open'; }),
-    waitsFor: row.road.hold ? { what: row.road.hold.title, how: row.road.hold.rest } : null,
+    waitsFor: row.road.hold ? { what: /[.?]$/.test(row.road.hold.title) ? row.road.hold.title : `${row.road.hold.title}.`, how: row.road.hold.rest } : null,
   };
 }

@@ -19,7 +19,7 @@ const TEXT_KINDS = { sedation: 'consentSedation', sendAll: 'consentSendAll', sta
 /** What one signer has agreed to or not, each purpose with the text that was shown; null when nothing was signed. */
 export async function consentCopySnapshot(work: Work, signer: string): Promise<ConsentCopySnapshot | null> {
   const given = latest(work.facts('consentGiven').filter((f) => f.signer === signer));
-  const last = given.at(-1);
+  const last = given.toSorted((a, b) => a.rec.localeCompare(b.rec)).at(-1);
   if (!last) return null;
   const person = await work.tx.person.findUnique({ where: { id: signer }, select: { name: true } });
   const svg = given.map((f) => f.detail?.signatureSvg).findLast((s): s is string => typeof s === 'string');
@@ -38,11 +38,13 @@ export async function consentCopySnapshot(work: Work, signer: string): Promise<C
   };
 }
 
+const ORDER: Given['purpose'][] = ['sedation', 'study', 'sendAll', 'statistics'];
+
 /** One answer counts for each purpose and what it is about: the last. */
 function latest(facts: Given[]): Given[] {
   const bySubject = new Map<string, Given>();
   for (const f of facts) bySubject.set(`${f.purpose} ${f.purpose === 'sendAll' ? '' : (f.visit ?? f.study ?? '')}`, f);
-  return [...bySubject.values()];
+  return [...bySubject.values()].sort((a, b) => ORDER.indexOf(a.purpose) - ORDER.indexOf(b.purpose));
 }
 
 async function purposeOf(work: Work, f: Given): Promise<ConsentPurpose> {
