@@ -8,7 +8,7 @@ export type RadioOption<T extends string> = Option<T> & { key?: string; dontKnow
 /** A few answers side by side; the letter of an answer chooses it while the group has the focus. */
 export function RadioChoice<T extends string>({ label, labelHidden, value, onChange, options, help, error, size }: FieldProps<T> & { options: readonly RadioOption<T>[]; labelHidden?: boolean; size?: 'tablet' }) {
   return (
-    <RadioGroup className="field" value={value ?? ''} onChange={(chosen) => onChange(options.find((o) => o.id === chosen)?.id)} isInvalid={error !== undefined} validationBehavior="aria" orientation="horizontal">
+    <RadioGroup className="field" value={value ?? null} onChange={(chosen) => onChange(options.find((o) => o.id === chosen)?.id)} isInvalid={error !== undefined} validationBehavior="aria" orientation="horizontal">
       <Label className={labelHidden ? 'vh' : 'label'}>{label}</Label>
       <div
         className={size === 'tablet' ? 'pick pick-tablet' : 'pick'}

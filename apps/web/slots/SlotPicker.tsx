@@ -8,7 +8,7 @@ export const slotId = (s: Slot) => [s.day, s.start, s.room.id, s.operator.id].jo
 export function SlotPicker({ slots, value, onChange, error }: { slots: readonly Slot[]; value: Slot | undefined; onChange: (slot: Slot | undefined) => void; error?: string | undefined }) {
   const minutes = slots[0]?.minutes;
   return (
-    <RadioGroup className="field wide" value={value ? slotId(value) : ''} onChange={(id) => onChange(slots.find((s) => slotId(s) === id))} isInvalid={error !== undefined} validationBehavior="aria">
+    <RadioGroup className="field wide" value={value ? slotId(value) : null} onChange={(id) => onChange(slots.find((s) => slotId(s) === id))} isInvalid={error !== undefined} validationBehavior="aria">
       <Label className="label">Room, operator, nurse and vet all have time then{minutes ? `, ${minutes} minutes` : ''}. The number chooses.</Label>
       <div
         className="slots"

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { BookingOptions } from '#libs/contracts/booking';
 import { Checkbox } from '../../design/Checkboxes.js';
 import { Select } from '../../design/Select.js';
@@ -11,8 +12,13 @@ const same = (a: { protocol: string; version: string }, b: { protocol: string; v
 
 /** What can be done stands with a box; what cannot says why and from which day. */
 export function StudiesPart({ offered, chosen, onChange, error }: Props) {
+  const part = useRef<HTMLFieldSetElement>(null);
+  // What found the dog is gone from the page; whoever books without a mouse goes on here.
+  useEffect(() => {
+    if (document.activeElement === document.body) part.current?.querySelector('input')?.focus();
+  }, []);
   return (
-    <fieldset data-invalid={error ? '' : undefined}>
+    <fieldset ref={part} data-invalid={error ? '' : undefined}>
       <legend className="vh">Studies for this visit</legend>
       {offered.map((s) => {
         const mine = chosen.find((c) => same(c, s));

@@ -20,7 +20,7 @@ export function ExamineForm(props: FormProps) {
   return (
     <ActionEntryForm entry={entry} props={props} size="tablet" also={(): Errors => (status.value === undefined ? { statusClass: 'Choose the class.' } : status.value === 3 && !entry.values.reason ? { reason: 'Class III needs your reason.' } : {})}>
       <TextField label="Heart, lungs, temperature, findings" lines={3} {...entry.field('findings')} />
-      <RadioGroup className="field" value={status.value === undefined ? '' : String(status.value)} onChange={(v) => status.onChange(Number(v))} isInvalid={status.error !== undefined} validationBehavior="aria">
+      <RadioGroup className="field" value={status.value === undefined ? null : String(status.value)} onChange={(v) => status.onChange(Number(v))} isInvalid={status.error !== undefined} validationBehavior="aria">
         <Label className="label">Physical status class</Label>
         <div className="classes">
           {classes.map((c) => (
