@@ -16,7 +16,7 @@ export function VisitRow({ row }: { row: BoardRow }) {
         {!row.over && <br />}
         <span className="label">{row.over ? row.owner : `${row.breed} · ${row.owner}`}</span>
       </td>
-      <td className="studies label">{row.studies.join(', ')}</td>
+      <td className="studies label">{row.studies.join(' · ')}</td>
       <td className="th-cell">
         <Thread road={row.road} />
       </td>

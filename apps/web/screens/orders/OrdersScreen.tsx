@@ -29,12 +29,9 @@ export function OrdersScreen() {
         <h1>Orders</h1>
         <div className="acts">
           <a className={buttonClass()} href={`/api/orders/export.csv${query({ show, ...(q && { q }) })}`} download>
-            Fetch as a file
+            Fetch as a file for a spreadsheet
           </a>
         </div>
-        <p>
-          <a href={`/api/orders/export.csv?${new URLSearchParams({ show, ...(q && { q }) }).toString()}`}>As a file for a spreadsheet</a>
-        </p>
       </div>
       <section className="sheet" aria-label="Orders">
         <div className="list-head">
@@ -56,7 +53,7 @@ export function OrdersScreen() {
               { head: 'Dog', cell: (r) => r.dog, rowHead: true },
               { head: 'First hold', cell: (r) => (r.hold ? <span className="held-words"><b>{r.hold}</b></span> : <span className="quiet">nothing missing</span>) },
               { head: 'Where it stands', cell: (r) => <>{r.stepLabel}{r.overdue && <span className="held-words"> <b>overdue</b></span>}</> },
-              { head: 'Studies', cell: (r) => r.studies.join(', ') },
+              { head: 'Studies', cell: (r) => r.studies.join(' · ') },
               { head: 'Visit', cell: (r) => (r.day ? <span className="nowrap">{shortDay(r.day)}</span> : <span className="quiet">no day</span>) },
               { head: 'Owner', cell: (r) => r.owner },
               { head: 'Breed', cell: (r) => r.breed },
