@@ -19,7 +19,18 @@ export interface Picture {
   ignored: Ignored[];
 }
 
+/** Judging an order and drawing its thread ask for the same picture; facts are only ever added to the list. */
+const drawn = new WeakMap<readonly Fact[], { length: number; rules: Rules; picture: Picture }>();
+
 export function pictureOf(given: readonly Fact[], rules: Rules): Picture {
+  const known = drawn.get(given);
+  if (known?.length === given.length && known.rules === rules) return known.picture;
+  const picture = draw(given, rules);
+  drawn.set(given, { length: given.length, rules, picture });
+  return picture;
+}
+
+function draw(given: readonly Fact[], rules: Rules): Picture {
   const { facts, ignored } = effective(given);
   const collected = collect(facts);
   const order = pictureOrder(collected, rules);

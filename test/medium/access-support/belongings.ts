@@ -41,7 +41,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
   });
   const ids: Belongings = {
     order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail,
-    device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one(FIRST('document', 'order_id'), order), message: await one(FIRST('message', 'order_id'), order),
+    device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one("SELECT id FROM document WHERE order_id = $1 AND kind = 'letter' LIMIT 1", order), message: await one(FIRST('message', 'order_id'), order),
     result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
   };
   return { ids, practice: house.id, day: fact('visitBooked').day, words: [...Object.values(ids), road.accession, dog.call, dog.person.name, dog.transponder, house.lanes[0]!.vet.name], ...links };

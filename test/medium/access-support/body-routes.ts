@@ -1,16 +1,15 @@
-import type { z } from 'zod';
 import { drugLine } from '#libs/contracts/actions/visit';
 import { actionRequest } from '#libs/contracts/actions/all';
 import { bookingOptionsAsked, newBooking } from '#libs/contracts/booking';
 import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
 import { ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { readerReject, readerResult } from '#libs/contracts/screens/reader';
-import { firstRun, join, openLink, signIn } from '#libs/contracts/session';
+import { firstRun, join, newPractice, openLink, signIn } from '#libs/contracts/session';
 import { equipmentChecked } from '#libs/register/practice/mark-equipment-checked';
-import { z as zod } from 'zod';
+import { z } from 'zod';
 import type { Route } from './routes.js';
 
-export type Sender = 'staff' | 'owner' | 'reader';
+export type Sender = 'staff' | 'owner' | 'reader' | 'lead';
 
 /** What each route takes, and from whom; a word where it takes nothing that could be wrong. */
 export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType; from: Sender } | string> = {
@@ -19,14 +18,14 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/links/open': { takes: openLink, from: 'staff' },
   'POST /api/join': { takes: join, from: 'staff' },
   'POST /api/first-run': { takes: firstRun, from: 'staff' },
-  'POST /api/sedation/arithmetic': { takes: zod.object({ weightKg: zod.number().positive().max(150), drugs: zod.array(drugLine).min(1).max(8) }), from: 'staff' },
+  'POST /api/sedation/arithmetic': { takes: z.object({ weightKg: z.number().positive().max(150), drugs: z.array(drugLine).min(1).max(8) }), from: 'staff' },
   'POST /api/booking/options': { takes: bookingOptionsAsked, from: 'staff' },
   'POST /api/bookings': { takes: newBooking, from: 'staff' },
   'POST /api/orders/:order/actions/:action': { takes: actionRequest, from: 'staff' },
   'POST /api/orders/:order/images': 'a file: tried by itself',
   'POST /api/orders/:order/owner-link': 'no body',
   'POST /api/orders/:order/problems/:problem/retry': 'no body',
-  'POST /api/orders/:order/messages/:message/resolve': { takes: zod.object({ arrived: zod.boolean() }), from: 'staff' },
+  'POST /api/orders/:order/messages/:message/resolve': { takes: z.object({ arrived: z.boolean() }), from: 'staff' },
   'POST /api/dogs': { takes: newDog, from: 'staff' },
   'POST /api/dogs/:dog/names': { takes: renameDog, from: 'staff' },
   'POST /api/dogs/:dog/identifiers': { takes: addIdentifier, from: 'staff' },
@@ -45,6 +44,7 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/reader/packages/:package/acknowledge': 'no body',
   'POST /api/reader/packages/:package/reject': { takes: readerReject, from: 'reader' },
   'POST /api/reader/packages/:package/result': { takes: readerResult, from: 'reader' },
+  'POST /api/scheme/practices': { takes: newPractice, from: 'lead' },
   'POST /api/owner/answers': { takes: ownerAnswers, from: 'owner' },
   'POST /api/owner/estimate': { takes: ownerEstimate, from: 'owner' },
   'POST /api/owner/consents': { takes: ownerConsents, from: 'owner' },

@@ -50,6 +50,7 @@ export const cases: Record<Route, Case> = {
   'GET /api/practice': { own: lists },
   'GET /api/mailbox': { own: lists },
   'GET /api/scheme': { own: lists },
+  'POST /api/scheme/practices': { own: 'the lead’s alone, and names nothing that is there' },
   'GET /api/reader/packages': { own: lists },
   'GET /api/owner': { own: lists },
   'POST /api/sedation/arithmetic': { own: 'computes and reads nothing' },

@@ -22,7 +22,7 @@ export interface Shape {
 
 export const shapeOf = (schema: z.ZodType): Shape => z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' }) as Shape;
 
-const TEXTS = ['2026-11-20', '09:15', 'a'.repeat(64), 'ALM', 'en', 'A few words, and some more of them.', 'words'];
+const TEXTS = ['2026-11-20', '09:15', 'a'.repeat(64), 'ALM', 'EN', 'en', 'A few words, and some more of them.', 'words'];
 
 /** The smallest input that a contract lets through; wherever it wants an id, this one. */
 export function sample(shape: Shape, id: string): unknown {
