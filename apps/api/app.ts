@@ -6,6 +6,7 @@ import type { FastifyReply } from 'fastify';
 import { existsSync } from 'node:fs';
 import { BoardController } from './board/board.controller.js';
 import { BookingController } from './booking/booking.controller.js';
+import { GroupsController } from './booking/groups.controller.js';
 import { Deps } from './deps.js';
 import { AnswerErrors, bodyOf, sayError } from './http/answer-errors.js';
 import { OrdersController } from './orders/orders.controller.js';
@@ -14,13 +15,14 @@ import { PublicController } from './public/public.controller.js';
 import { ReaderController } from './reader/reader.controller.js';
 import { DogsController } from './register/dogs.controller.js';
 import { PracticeController } from './register/practice.controller.js';
+import { RequestsController } from './requests/requests.controller.js';
 import { SchemeController } from './scheme/scheme.controller.js';
 import { SessionController } from './session/session.controller.js';
 import { SessionGuard } from './session/guard.js';
 import { Sessions } from './session/sessions.js';
 
 @Module({
-  controllers: [SessionController, BoardController, BookingController, OrdersController, DogsController, PracticeController, ReaderController, OwnerController, PublicController, SchemeController],
+  controllers: [SessionController, BoardController, BookingController, GroupsController, OrdersController, DogsController, PracticeController, ReaderController, OwnerController, PublicController, SchemeController, RequestsController],
   providers: [Sessions, { provide: APP_GUARD, useClass: SessionGuard }],
 })
 class ApiModule {}

@@ -1,6 +1,7 @@
 import { systemClock } from '#libs/platform/clock/clock';
 import { Db } from '#libs/platform/database/db';
 import { openFileStore } from '#libs/platform/files/open-file-store';
+import { tombstoneFile } from '#libs/platform/backup/tombstones';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
 import { readSettings } from '#libs/platform/settings/settings';
 import { startCapture } from './capture.js';
@@ -15,7 +16,7 @@ const db = new Db(databaseUrl);
 const capture = settings.mail.captured ? await startCapture(db, onError) : undefined;
 const mailer = new SmtpMailer({ url: settings.mail.captured ? capture!.url : settings.mail.url, from: settings.mail.from });
 const mailDomain = new URL(settings.publicUrl).hostname;
-const worker = await startWorker({ deps: { db, clock: systemClock, files: await openFileStore(settings), publicUrl: settings.publicUrl, mailer, mailDomain }, queue: settings.queue, databaseUrl, onError });
+const worker = await startWorker({ deps: { db, clock: systemClock, files: await openFileStore(settings), publicUrl: settings.publicUrl, mailer, mailDomain, tombstones: tombstoneFile(settings.dataFolder) }, queue: settings.queue, databaseUrl, onError });
 console.log('worker ready');
 
 let stopping = false;

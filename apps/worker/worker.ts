@@ -6,9 +6,14 @@ import { chaseStudy } from '#libs/steps/chase/chase-study';
 import { copyConsents } from '#libs/steps/consent/copy-consents';
 import { wakeOrder } from '#libs/steps/chase/wake-order';
 import { jobs } from '#libs/steps/jobs';
+import { checkAhead } from '#libs/steps/look-ahead/check-ahead';
+import { lookAhead } from '#libs/steps/look-ahead/look-ahead';
 import { sendMessage } from '#libs/steps/messages/send-message';
 import { recordProblem } from '#libs/steps/problem';
+import { endSharing } from '#libs/steps/referral/end-sharing';
 import { finishDocument } from '#libs/steps/report/finish-document';
+import { noteErased } from '#libs/steps/requests/note-erased';
+import { writeTombstones } from '#libs/steps/requests/write-tombstones';
 import { sweep } from '#libs/steps/sweep';
 import type { WorkerDeps } from '#libs/steps/worker-deps';
 import { Relay } from './relay.js';
@@ -37,11 +42,18 @@ export async function startWorker({ deps, queue: settings, databaseUrl, onError,
     .handle('copy-consents', ({ order }) => copyConsents(deps, order))
     .handle('wake-order', ({ order }) => wakeOrder(deps, order))
     .handle('chase-study', ({ order, study }) => chaseStudy(deps, order, study))
+    .handle('note-erased', ({ person }) => noteErased(deps, person))
+    .handle('write-tombstones', () => writeTombstones(deps))
+    .handle('end-sharing', ({ order, practice }) => endSharing(deps, order, practice))
+    .handle('look-ahead', async () => void (await lookAhead(deps)))
+    .handle('check-ahead', ({ order }) => checkAhead(deps, order))
     .handle('sweep', async () => void (await sweep(deps)));
   await workers.start();
   const relay = new Relay(deps, queue, databaseUrl, onError);
   await relay.start();
   await queue.schedule(schedules);
+  // A job that was lost with its queue is made good at the next start.
+  await writeTombstones(deps);
   const timer = setInterval(() => void queue.schedule(schedules).catch(onError), SCHEDULE_SECONDS * 1000);
   return {
     queue,

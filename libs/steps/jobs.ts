@@ -12,6 +12,11 @@ export const jobs = new JobRegistry([
   defineJob({ name: 'copy-consents', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
   defineJob({ name: 'wake-order', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
   defineJob({ name: 'chase-study', queue: 'work', payload: z.object({ order: z.uuid(), study: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
+  defineJob({ name: 'note-erased', queue: 'work', payload: z.object({ person: z.uuid() }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
+  defineJob({ name: 'write-tombstones', queue: 'work', payload: z.object({}), retry: patient, keep }),
+  defineJob({ name: 'end-sharing', queue: 'work', payload: z.object({ order: z.uuid(), practice: z.uuid() }), retry: patient, keep }),
+  defineJob({ name: 'look-ahead', queue: 'sweep', payload: z.object({}), retry: { attempts: 3, backoffSeconds: 60 }, keep }),
+  defineJob({ name: 'check-ahead', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
   defineJob({ name: 'sweep', queue: 'sweep', payload: z.object({}), retry: { attempts: 1, backoffSeconds: 1 }, keep: { doneHours: 1, failedDays: 3 } }),
 ] as const);
 

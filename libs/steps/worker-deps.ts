@@ -7,4 +7,6 @@ export interface WorkerDeps extends StepDeps {
   mailer: Mailer;
   /** Domain of the Message-IDs. */
   mailDomain: string;
+  /** A file that outlives the database: who was erased stays erased after a restore. Left out where nobody is. */
+  tombstones?: string;
 }

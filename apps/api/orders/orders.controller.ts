@@ -5,6 +5,7 @@ import { actionRequest, isActionName, type ActionRequest } from '#libs/contracts
 import type { OrderScreen, Uploaded } from '#libs/contracts/screens/order';
 import { audit } from '#libs/platform/audit/audit';
 import { act } from '#libs/steps/act';
+import { exportRecord } from '#libs/steps/frozen/export-record';
 import { storeImage } from '#libs/steps/imaging/store-image';
 import { sendOwnerLink } from '#libs/steps/messages/send-owner-link';
 import { resolveMessage } from '#libs/steps/messages/resolve-message';
@@ -41,6 +42,12 @@ export class OrdersController {
   @Get(':order')
   read(@By() by: Actor, @Id('order') order: string): Promise<OrderScreen> {
     return readOrderScreen(this.deps, by, order);
+  }
+
+  @Get(':order/record.zip')
+  async record(@By() by: Actor, @Id('order') order: string, @Res() reply: FastifyReply) {
+    const zip = await exportRecord(this.deps, by, order);
+    return privately(reply, 'application/zip').header('content-disposition', 'attachment; filename="record.zip"').header('cache-control', 'no-store').send(zip);
   }
 
   @Post(':order/actions/:action') @HttpCode(200)

@@ -28,6 +28,8 @@ export type DayBoard = z.infer<typeof dayBoard>;
 export const searchReply = z.object({ dogs: z.array(z.object({ id, name: z.string(), line: z.string() })), orders: z.array(z.object({ id, accession: z.string(), line: z.string() })) });
 export type SearchReply = z.infer<typeof searchReply>;
 
+const counted = z.object({ count: z.int(), interval: z.object({ lower: z.number(), upper: z.number() }).nullable() });
+
 /** The scheme lead's first page: counts and causes, no names of owners, no ranking. */
 export const schemeScreen = z.object({
   scheme: z.string(),
@@ -35,6 +37,8 @@ export const schemeScreen = z.object({
   overdue: z.array(z.object({ accession: z.string(), practice: z.string(), centre: z.string(), study: z.string(), clock: z.string(), dueDay: localDay, cause: z.string().nullable() })),
   steps: z.array(z.object({ protocol: z.string(), step: z.string(), count: z.int() })),
   imagedNotSent: z.int(),
+  /** Over the whole scheme, from `since` on; a 95 % interval. With no sedated dog there is nothing to say yet. */
+  harm: z.object({ sedated: z.int(), since: z.string().nullable(), diedInCare: counted, harmed: counted }),
   practices: z.array(z.object({ name: z.string(), place: z.string(), open: z.int(), accredited: z.array(z.object({ staff: z.string(), protocol: z.string(), until: localDay })) })),
 });
 export type SchemeScreen = z.infer<typeof schemeScreen>;

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { findingField, id, localDay } from '../common.js';
 import { dog } from '../register.js';
+import { frozenView } from './frozen.js';
 
 const scope = z.enum(['order', 'visit', 'study']);
 
@@ -147,6 +148,7 @@ export const orderScreen = z.object({
   statistics: z.boolean(),
   frozen: z.boolean(),
   silent: z.boolean(),
+  calm: frozenView.nullable(),
   thread: threadScreen,
   holds: z.array(wordedHold),
   next: z.array(nextAction),

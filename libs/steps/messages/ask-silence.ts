@@ -6,8 +6,18 @@ import type { MessageRow } from './message-row.js';
 
 const ASKED: ReadonlySet<string> = new Set<MessageKind>(['result', 'correction', 'filmsRejected', 'missingViews', 'bill', 'confirmation', 'reminder', 'preparation', 'consentLink', 'survey', 'goingHome', 'centreClosed', 'chase']);
 
+/** Somebody whose data are kept and not used gets no mail; the going-home sheet is the dog's safety and goes. */
+type Answer = MaySend | { send: false; reason: 'RESTRICTED'; then: 'keep' };
+
 /** Asked again in the transaction that claims the row: a dog may have died, an addressee changed, since it was decided. */
-export async function askSilence(tx: Tx, m: MessageRow, now: Date): Promise<MaySend> {
+export async function askSilence(tx: Tx, m: MessageRow, now: Date): Promise<Answer> {
+  const answer = await askOrder(tx, m, now);
+  if (!answer.send || !m.personId || m.kind === 'goingHome') return answer;
+  const [asked] = await tx.$queryRaw<{ restricted: boolean }[]>`SELECT app.is_restricted(${m.personId}::uuid) AS restricted`;
+  return asked!.restricted ? { send: false, reason: 'RESTRICTED', then: 'keep' } : answer;
+}
+
+async function askOrder(tx: Tx, m: MessageRow, now: Date): Promise<MaySend> {
   if (!m.orderId || !ASKED.has(m.kind) || m.kind === 'chase') return { send: true };
   const order = await readOrder(tx, m.orderId);
   if (!order) return { send: false, reason: 'VISIT_OVER', then: 'drop' };

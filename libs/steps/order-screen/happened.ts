@@ -13,9 +13,13 @@ const words: Words = {
   studyAdded: (f, n) => `Study added: ${n(f.study)}, ${n(f.centre)}`,
   payerNamed: (f) => `Who pays: ${d(f, 'name')}`,
   addresseesConfirmed: () => 'Addressees of the result confirmed',
+  signersNamed: (f) => (f.rule === 'all' ? `Every owner signs: ${Array.isArray(f.detail?.names) ? f.detail.names.join(', ') : ''}` : 'Any owner’s yes is enough'),
+  letterTimeChosen: (f) => `${d(f, 'name')} ${f.anyTime ? 'wants letters at any time' : 'wants letters only while somebody can be reached'}`,
   orderCancelled: (f) => `Order cancelled: ${f.why}`,
   referralOffered: (f, n) => `Referred to ${n(f.to)}, answer by ${shortDay(f.expires)}`,
   referralAnswered: (f) => `Referral ${({ accepted: 'accepted', declined: 'declined', takenBack: 'taken back' })[f.answer]}${f.why ? `: ${f.why}` : ''}`,
+  practiceClosing: (f) => `The practice closes on ${shortDay(f.lastDay)}`,
+  handedOver: (f) => `Handed over to ${d(f, 'name')}, with the owner’s yes`,
   dogTransferred: (f) => `Dog sold on ${shortDay(f.day)}`,
   transferAgreed: (f) => `The ${f.party} agrees to sharing the result`,
   dogDied: (f) => `Dog died on ${shortDay(f.day)}${f.inCare ? ', in our care' : ''}`,
@@ -56,6 +60,8 @@ const words: Words = {
   recoverySigned: () => 'Recovery signs signed',
   sheetGiven: (f) => `Going-home sheet explained to ${f.to}`,
   wentHome: (f) => `Gone home with ${f.with}`,
+  protocolChanged: (f, n) => `${n(f.study)}: version ${f.version} of the protocol is in force`,
+  protocolChangeSeen: (f, n) => `${n(f.study)}: version ${f.version} was read`,
   viewsSettled: (f) => `Goes on with the views there are: ${f.why}`,
   studyEnded: (f, n) => `${n(f.study)} ended`,
   packageSealed: (f) => `Package ${d(f, 'number')} sealed, ${f.exposures.length} films`,
@@ -66,6 +72,8 @@ const words: Words = {
   chaseSent: (f) => `Centre reminded: ${f.clock === 'ack' ? 'package not acknowledged' : 'result overdue'}`,
   causeFound: (f) => `No answer because: ${f.cause}`,
   causeCleared: (f) => `Cleared: ${f.cause}`,
+  autoReplied: (f) => `An automatic answer came from the centre${d(f, 'note') ? `: ${d(f, 'note')}` : ''}; it counts for nothing`,
+  centreClosed: (f, n) => `${n(f.centre)} is closed ${f.until ? `from ${shortDay(f.from)} to ${shortDay(f.until)}` : `for good from ${shortDay(f.from)}`}`,
   chaseTaken: (f, n) => `${n(f.person)} looks after it until ${shortDay(f.lookAgain)}`,
   centreChanged: (f) => `Centre changed to ${d(f, 'name')}`,
   filmsRejected: (f, n) => `Sent back by the centre: ${f.views.map(n).join(', ')}. ${f.reasons.join(' ')}`,
@@ -74,7 +82,7 @@ const words: Words = {
   resultChecked: () => 'Reading compared with the order',
   resultExplained: (f) => `Vet explains: ${f.why}`,
   resultRefused: (f) => `Reading refused: ${{ otherDog: 'another dog', implausible: 'not plausible', sentTwice: 'sent twice' }[f.why]}`,
-  conflictSettled: (f) => `Conflict settled: ${f.why}`,
+  conflictSettled: (f) => `Conflict settled by the centre, ${d(f, 'saidBy')}: ${f.why}`,
   resultAccepted: (f, n) => `${n(f.study)}: reading accepted`,
   resultWithdrawn: () => 'Reading withdrawn',
   phoneFirstSet: (f) => `Phone first, by ${shortDay(f.until)}`,
@@ -91,10 +99,15 @@ const words: Words = {
 /** Readings are in the record of the sedation; here they would hide everything else. */
 const QUIET = new Set(['readingTaken', 'fitnessChecked']);
 
-export function happened(facts: readonly StoredFact[], late: readonly string[], names: Naming): { at: string; what: string; by: string; late: boolean }[] {
+/** One fact in words, also one that the page's list leaves out. */
+export function happenedLine(fact: Fact, names: Naming): string {
   const name = (id: string) => names[id] ?? 'somebody';
+  return (words[fact.type] as ((f: Fact, n: typeof name) => string) | undefined)?.(fact, name) ?? fact.type;
+}
+
+export function happened(facts: readonly StoredFact[], late: readonly string[], names: Naming): { at: string; what: string; by: string; late: boolean }[] {
   return facts
     .filter((f) => !QUIET.has(f.type))
-    .map((f) => ({ at: f.at, what: (words[f.type] as ((f: Fact, n: typeof name) => string) | undefined)?.(f, name) ?? f.type, by: f.byName, late: late.includes(f.id) }))
+    .map((f) => ({ at: f.at, what: happenedLine(f, names), by: f.byName, late: late.includes(f.id) }))
     .reverse();
 }

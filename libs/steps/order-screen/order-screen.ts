@@ -3,6 +3,7 @@ import { evaluate } from '#libs/pathway/evaluate';
 import { stepLabels } from '#libs/pathway/words';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { dogOfRow } from '#libs/register/dog-of-row';
+import { frozenView } from '../frozen/frozen-view.js';
 import { filmsOf } from '../dispatch/films-of.js';
 import { withRules } from '../record/order-record.js';
 import type { Work } from '../record/work.js';
@@ -40,6 +41,7 @@ export function orderScreen(source: ScreenSource, viewer: Viewer, now: Date): Or
     statistics: evaluation.order.statistics,
     frozen: evaluation.order.frozen,
     silent: evaluation.order.silent,
+    calm: frozenView(work, names),
     thread: threadScreen(work, naming),
     holds: wordedHolds(evaluation, viewer, naming, next),
     next,

@@ -1,10 +1,23 @@
+import { addToOutbox } from '#libs/platform/database/outbox';
+import { badInput } from '../record/step-error.js';
+import { homeOnly } from '../record/home-only.js';
 import { useCase } from '../record/use-case.js';
+import { refuseHeld } from '../requests/erase-requester.js';
 
-/** Takes the person's name and ways to reach them out of the register; papers already issued stay as they are. */
-export const erasePerson = useCase('erasePerson', async ({ tx, order, now }, _on, input) => {
-  await tx.person.updateMany({
-    where: { id: input.person, practiceId: order.practice },
-    data: { name: 'Erased on request', latinName: null, email: null, phone: null, address: null, channel: 'none', erasedAt: now },
-  });
+/**
+ * Takes the person's name and ways to reach them out of the register; papers already issued stay as they are.
+ * The person's other orders hear of it from the worker, and a legal hold on any of them keeps the person.
+ */
+export const erasePerson = useCase('erasePerson', async (work, _on, input) => {
+  const { tx, order, now } = work;
+  homeOnly(work, 'Erasing a person');
+  const held = await tx.$queryRaw<{ accession: string }[]>`
+    SELECT o.accession FROM orders o WHERE o.practice_id = ${order.practice}::uuid AND o.evaluation->'order'->>'legalHold' = 'true'
+      AND EXISTS (SELECT 1 FROM dog_role r WHERE r.dog_id = o.dog_id AND r.person_id = ${input.person}::uuid) ORDER BY o.accession`;
+  refuseHeld(held.map((o) => o.accession));
+  const [answer] = await tx.$queryRaw<{ erased: boolean }[]>`SELECT app.erase_person(${input.person}::uuid, ${now}) AS erased`;
+  if (!answer!.erased) throw badInput('person', 'This person is not in your register.');
+  await addToOutbox(tx, 'note-erased', { person: input.person }, { dedupe: input.person });
+  await addToOutbox(tx, 'write-tombstones', {}, { dedupe: 'tombstones' });
   return [{ type: 'personErased', person: input.person }];
 });

@@ -6,7 +6,7 @@ import type { OpenApi } from './open-api.js';
 /** One of everything that hangs on an order that was reported, by its id, and what it is known by. */
 export interface Belongings {
   order: string; visit: string; study: string; dog: string; person: string; staff: string; room: string; device: string; image: string; exposure: string;
-  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string;
+  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string; request: string;
 }
 
 export interface Known {
@@ -29,7 +29,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
   const film = fact('exposureTaken');
   const sent = fact('packageSent');
   const parcel = await one(FIRST('package', 'order_id'), order);
-  const [links, problem, mail] = await everywhere(async (tx) => {
+  const [links, problem, mail, request] = await everywhere(async (tx) => {
     const [ownerLink, readerLink] = [newToken(), newToken()];
     const soon = new Date(Date.now() + 3_600_000);
     const link = { practiceId: house.id, orderId: order, expiresAt: soon };
@@ -37,10 +37,14 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
     await tx.link.create({ data: { ...link, tokenHash: readerLink.hash, kind: 'reader', packageId: parcel, centreId: sent.centre } });
     const made = await tx.problem.create({ data: { orderId: order, job: 'wake-order', payload: { order }, words: 'This order could not be brought up to date.' } });
     const caught = await tx.capturedMail.create({ data: { messageId: `<${randomUUID()}@x.example>`, practiceId: house.id, from: 'a@x.example', to: 'b@x.example', subject: `About ${dog.call}`, text: 'Words.', raw: Buffer.from('raw'), files: [{ name: 'a.txt', type: 'text/plain', size: 1, content: 'YQ==' }] } });
-    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id] as const;
+    const by = { practiceId: house.id, at: new Date(), by: road.house.manager.id, byName: road.house.manager.name };
+    const asked = await tx.dataRequest.create({ data: { ...by, personId: dog.person.id, kind: 'erasure', asked: 'To be erased.', received: new Date() } });
+    await tx.dataRequestEvent.create({ data: { ...by, requestId: asked.id, type: 'noted', words: 'A note.' } });
+    await tx.tombstone.create({ data: { personId: randomUUID(), practiceId: house.id, at: new Date() } });
+    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id, asked.id] as const;
   });
   const ids: Belongings = {
-    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail,
+    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail, request,
     device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one("SELECT id FROM document WHERE order_id = $1 AND kind = 'letter' LIMIT 1", order), message: await one(FIRST('message', 'order_id'), order),
     result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
   };
@@ -49,6 +53,6 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
 
 /** Ids of the same shape that belong to nobody. */
 export function nobodys(): Belongings {
-  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan'];
+  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan', 'request'];
   return Object.fromEntries(keys.map((k) => [k, k === 'image' ? randomBytes(32).toString('hex') : randomUUID()])) as unknown as Belongings;
 }

@@ -1,7 +1,9 @@
 import { drugLine } from '#libs/contracts/actions/visit';
 import { actionRequest } from '#libs/contracts/actions/all';
 import { bookingOptionsAsked, newBooking } from '#libs/contracts/booking';
+import { groupOptionsAsked, newGroupBooking } from '#libs/contracts/group-booking';
 import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
+import { newDataRequest, requestClosed, requestExtended, requestNoted, requestVerified } from '#libs/contracts/requests';
 import { ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { readerReject, readerResult } from '#libs/contracts/screens/reader';
 import { firstRun, join, newPractice, openLink, signIn } from '#libs/contracts/session';
@@ -21,6 +23,8 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/sedation/arithmetic': { takes: z.object({ weightKg: z.number().positive().max(150), drugs: z.array(drugLine).min(1).max(8) }), from: 'staff' },
   'POST /api/booking/options': { takes: bookingOptionsAsked, from: 'staff' },
   'POST /api/bookings': { takes: newBooking, from: 'staff' },
+  'POST /api/groups/options': { takes: groupOptionsAsked, from: 'staff' },
+  'POST /api/groups': { takes: newGroupBooking, from: 'staff' },
   'POST /api/orders/:order/actions/:action': { takes: actionRequest, from: 'staff' },
   'POST /api/orders/:order/images': 'a file: tried by itself',
   'POST /api/orders/:order/owner-link': 'no body',
@@ -41,6 +45,15 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/practice/prices': { takes: prices, from: 'staff' },
   'POST /api/practice/centres': { takes: newCentre, from: 'staff' },
   'POST /api/practice/centres/:centre/readers': { takes: newReader, from: 'staff' },
+  'POST /api/requests': { takes: newDataRequest, from: 'staff' },
+  'POST /api/requests/:request/verified': { takes: requestVerified, from: 'staff' },
+  'POST /api/requests/:request/extended': { takes: requestExtended, from: 'staff' },
+  'POST /api/requests/:request/noted': { takes: requestNoted, from: 'staff' },
+  'POST /api/requests/:request/restricted': 'no body',
+  'POST /api/requests/:request/restriction-lifted': { takes: requestNoted, from: 'staff' },
+  'POST /api/requests/:request/objected': 'no body',
+  'POST /api/requests/:request/erased': 'no body',
+  'POST /api/requests/:request/closed': { takes: requestClosed, from: 'staff' },
   'POST /api/reader/packages/:package/acknowledge': 'no body',
   'POST /api/reader/packages/:package/reject': { takes: readerReject, from: 'reader' },
   'POST /api/reader/packages/:package/result': { takes: readerResult, from: 'reader' },

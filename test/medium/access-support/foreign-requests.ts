@@ -63,6 +63,19 @@ export const cases: Record<Route, Case> = {
   'POST /api/practice/centres': { own: register },
   'POST /api/practice/centres/:centre/readers': { own: 'centres are every practice’s; who may add a reader is tried by itself' },
 
+  'GET /api/requests': { own: lists },
+  'POST /api/requests': { asks: (t) => [post('/api/requests', { person: t.person, kind: 'access', asked: 'Everything.', received: '2026-01-02' })] },
+  'POST /api/requests/:request/verified': { asks: (t) => [post(`/api/requests/${t.request}/verified`, { how: 'Passport.' })] },
+  'POST /api/requests/:request/extended': { asks: (t) => [post(`/api/requests/${t.request}/extended`, { until: '2027-01-02', why: 'Many.' })] },
+  'POST /api/requests/:request/noted': { asks: (t) => [post(`/api/requests/${t.request}/noted`, { words: 'A note.' })] },
+  'POST /api/requests/:request/restricted': { asks: (t) => [post(`/api/requests/${t.request}/restricted`)] },
+  'POST /api/requests/:request/restriction-lifted': { asks: (t) => [post(`/api/requests/${t.request}/restriction-lifted`, { words: 'Over.' })] },
+  'POST /api/requests/:request/objected': { asks: (t) => [post(`/api/requests/${t.request}/objected`)] },
+  'POST /api/requests/:request/erased': { asks: (t) => [post(`/api/requests/${t.request}/erased`)] },
+  'POST /api/requests/:request/closed': { asks: (t) => [post(`/api/requests/${t.request}/closed`, { outcome: 'refused', words: 'Not this person.' })] },
+  'GET /api/requests/:request/person.zip': { asks: (t) => [get(`/api/requests/${t.request}/person.zip`)] },
+
+  'GET /api/orders/:order/record.zip': { asks: (t) => [get(`/api/orders/${t.order}/record.zip`)] },
   'GET /api/orders/:order': { asks: (t) => [get(`/api/orders/${t.order}`)] },
   'POST /api/orders/:order/actions/:action': {
     asks: (t, own) => [
@@ -86,6 +99,15 @@ export const cases: Record<Route, Case> = {
       answers: {}, payer: t.person, addressees: [{ person: t.person, channel: 'mail' }], estimateTotalMinor: 0,
     })],
   },
+  'POST /api/groups/options': { asks: (t, own) => [[t.dog], [own.dog, t.dog]].map((dogs) => post('/api/groups/options', { dogs, studies: [], day: '2027-03-01' })) },
+  'POST /api/groups': {
+    asks: (t) => [post('/api/groups', {
+      key: randomUUID(), dogs: [{ key: randomUUID(), dog: t.dog, slot: { day: '2027-03-01', start: '09:00', minutes: 45, room: t.room, operator: t.staff, nurse: t.staff, vet: t.staff } }], studies: [{ protocol: 'elbow', version: '1', centre: randomUUID() }],
+      answers: {}, caller: t.person, payer: t.person, addressees: [{ person: t.person, channel: 'mail' }], estimateEachMinor: 0,
+    })],
+  },
+  'GET /api/groups': { own: lists },
+  'GET /api/groups/:group': { asks: (t) => [get(`/api/groups/${t.order}`)] },
   'GET /api/dogs/:dog': { asks: (t) => [get(`/api/dogs/${t.dog}`)] },
   'POST /api/dogs': { asks: (t) => [post('/api/dogs', newDog(t.person))] },
   'POST /api/dogs/:dog/names': { asks: (t) => [post(`/api/dogs/${t.dog}/names`, { name: 'Another', from: '2026-01-02' })] },

@@ -5,7 +5,8 @@ export const OWNER_OF: Record<string, string> = {
   practice: 't.id', staff: 't.practice_id', room: 't.practice_id', equipment: 't.practice_id', accreditation: 't.practice_id', approved_text: 't.practice_id',
   person: 't.practice_id', dog: 't.practice_id', dog_name: 't.practice_id', dog_identifier: 't.practice_id', stud_book_number: 't.practice_id', dog_role: 't.practice_id',
   orders: 't.practice_id', slot: 't.practice_id', message: 't.practice_id', captured_mail: 't.practice_id', audit: 't.practice_id', link: 't.practice_id', package: 't.practice_id',
-  order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), document: byOrder(), problem: byOrder(),
+  data_request: 't.practice_id', data_request_event: 't.practice_id', tombstone: 't.practice_id', order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), document: byOrder(), problem: byOrder(),
+  group_booking: 't.practice_id', group_booking_dog: 't.practice_id', waiting_entry: 't.practice_id', slot_offer: 't.practice_id',
   package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',
 };
 

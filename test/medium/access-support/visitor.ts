@@ -25,9 +25,9 @@ export class Visitor {
   ) {}
 
   async ask({ method, url, body, headers = {} }: Request): Promise<Answer> {
-    const own = { ...(this.cookie ? { cookie: this.cookie } : {}), ...(method === 'POST' && this.csrf ? { 'x-csrf': this.csrf } : {}) };
+    const own: Record<string, string> = { ...(this.cookie ? { cookie: this.cookie } : {}), ...(method === 'POST' && this.csrf ? { 'x-csrf': this.csrf } : {}) };
     const raw = typeof body === 'string' || body instanceof FormData || body === undefined;
-    const type = raw ? {} : { 'content-type': 'application/json' };
+    const type: Record<string, string> = raw ? {} : { 'content-type': 'application/json' };
     const sent = await fetch(this.server + url, { method, redirect: 'manual', headers: { ...own, ...type, ...headers }, ...(body === undefined ? {} : { body: raw ? body : JSON.stringify(body) }) });
     const json = (sent.headers.get('content-type') ?? '').startsWith('application/json');
     return { status: sent.status, body: json ? await sent.json() : await sent.text(), headers: sent.headers };
