@@ -14,12 +14,12 @@ const isBench = (file) => file.endsWith('.bench.ts');
 
 /**
  * Runs test/bench/*.bench.ts against the built program and a PostgreSQL that keeps its promises (fsync on).
- * Each exports run({ row }): row(name, value, unit, ratio) notes one measurement; a ratio is ours ÷ the bare way.
+ * Each exports run({ row, clone }): row(name, value, unit, ratio) notes one measurement; a ratio is ours ÷ the bare way.
  */
-export async function runBenches({ names, json }) {
+export async function runBenches({ names, json, clone }) {
   await generateClient();
   await Promise.all([buildServer(), buildWeb()]);
-  await compile(['test/bench', 'test/support'].flatMap(filesBelow).filter((file) => file.endsWith('.ts')));
+  await compile(['test/bench', 'test/support', 'test/medium/queue-support'].flatMap(filesBelow).filter((file) => file.endsWith('.ts')));
 
   const folder = path.join(root, '.data/bench-pg');
   const postgres = await startPostgres({ folder });
@@ -31,7 +31,7 @@ export async function runBenches({ names, json }) {
       if (names.length && !names.some((name) => path.basename(file).includes(name))) continue;
       say(path.basename(file));
       const { run } = await import(pathToFileURL(path.join(root, 'dist', file.replace(/\.ts$/, '.js'))));
-      await run({ row: (name, value, unit, ratio = null) => print(rows, { name, value, unit, ratio }) });
+      await run({ clone, row: (name, value, unit, ratio = null) => print(rows, { name, value, unit, ratio }) });
     }
   } finally {
     await release();

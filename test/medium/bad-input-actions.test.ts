@@ -38,7 +38,7 @@ function filledIn(screen: OrderScreen, action: ActionName): Record<string, unkno
   const input = sample(shape, randomUUID()) as Record<string, unknown>;
   for (const [key, field] of Object.entries(shape.properties ?? {})) {
     const { pick, type } = field as Shape & { pick?: keyof OrderScreen['choices'] };
-    const first = pick && screen.choices[pick][0]?.id;
+    const first = pick && screen.choices[pick]?.[0]?.id;
     if (first && key in input) input[key] = type === 'array' ? [first] : first;
   }
   return input;
