@@ -31,8 +31,8 @@ export const apiError = z.object({
   message: z.string(),
   /** For BAD_INPUT: where and what. */
   fields: z.array(z.object({ path: z.string(), message: z.string() })).optional(),
-  /** For HELD and NOT_AT_THIS_STEP: codes of the holds in the way, with their words. */
-  because: z.array(z.object({ code: z.string(), words: z.string() })).optional(),
+  /** For HELD and NOT_AT_THIS_STEP: codes of the holds in the way, with their words, and the day from which time has cured it. */
+  because: z.array(z.object({ code: z.string(), words: z.string(), earliestDate: z.string().optional() })).optional(),
   /** For CHANGED_MEANWHILE: what was added since. */
   changed: z.array(z.object({ type: z.string(), at: z.string(), by: z.string() })).optional(),
 });

@@ -51,6 +51,14 @@ export class Road {
     return road;
   }
 
+  /** An order that was booked some other way. */
+  static async of(server: RunningServer, dog: DemoDog, order: string, slot: Slot): Promise<Road> {
+    const road = new Road(server, dog);
+    road.slot = slot;
+    await road.look('desk', order);
+    return road;
+  }
+
   get house(): House { return this.dog.house; }
   get id(): string { return this.screen.id; }
   get visit(): VisitView { return this.screen.visits.at(-1)!; }

@@ -12,6 +12,12 @@ const DRUG = 'Example sedative (invented)';
 /** From the mail that confirms the n-th booking to the last signature, on the owner's page. */
 export async function ownerSigns(road: Road, n = 1): Promise<Session> {
   const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: visit on `), n));
+  await signAll(road, owner);
+  return owner;
+}
+
+/** Everything that the page asks for, answered and signed. */
+export async function signAll(road: Road, owner: Session): Promise<void> {
   const page = await owner.read<OwnerPage>('/api/owner');
   const visit = page.visit!.id;
   await owner.send('/api/owner/answers', { visit, answers: Object.fromEntries(page.questions.map((q) => [q.question, 'no'])) });
@@ -21,7 +27,6 @@ export async function ownerSigns(road: Road, n = 1): Promise<Session> {
     sedation: { answer: 'yes', emergency: { resuscitate: 'yes', limitMinor: 60_000, number: road.dog.person.phone, collectors: [road.dog.person.name] } },
   });
   await road.look();
-  return owner;
 }
 
 export async function admit(road: Road): Promise<void> {
@@ -32,6 +37,12 @@ export async function admit(road: Road): Promise<void> {
 }
 
 export async function sedate(road: Road): Promise<void> {
+  await putToSleep(road);
+  await road.act('operator', 'scanDog', road.visit.id, { place: 'table', numbers: [road.dog.transponder], passes: 1, readers: 1 });
+}
+
+/** Examined, planned, asleep and watched; not yet on the table. */
+export async function putToSleep(road: Road): Promise<void> {
   const { id } = road.visit;
   await road.act('vet', 'examine', id, { statusClass: 1, findings: 'Heart and lungs without findings.' });
   await road.act('vet', 'signPlan', id, { kind: 'first', vetPresent: true, weightKg: WEIGHT, drugs: [{ drug: DRUG, route: 'as the vet decides', dose: 1, doseUnit: 'mg/kg', concentration: 100, concentrationUnit: 'mg/mL', resolutionMl: 0.01 }] });
@@ -39,7 +50,6 @@ export async function sedate(road: Road): Promise<void> {
   await road.act('vet', 'startSedation', id, { plan: road.visit.plans.at(-1)!.id });
   await road.act('nurse', 'recordDrug', id, { event: 'given', drug: DRUG, batch: 'EX-0001', amountMl: 0.24 });
   await watch(road);
-  await road.act('operator', 'scanDog', id, { place: 'table', numbers: [road.dog.transponder], passes: 1, readers: 1 });
 }
 
 /** A reading, four minutes on. */

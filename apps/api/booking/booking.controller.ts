@@ -9,7 +9,7 @@ import { Deps } from '../deps.js';
 import { Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
-const BOOKS = ['desk', 'vet', 'manager'];
+export const BOOKS = ['desk', 'vet', 'manager'];
 
 @Controller('api')
 export class BookingController {

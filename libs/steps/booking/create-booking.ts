@@ -24,15 +24,22 @@ export async function createBooking(deps: StepDeps, actor: Actor, input: NewBook
   return deps.db.practice(actor.practice, async (tx) => {
     const known = await tx.order.findUnique({ where: { id: input.key }, select: { id: true, accession: true } });
     if (known) return { order: known.id, accession: known.accession };
-    const order = await openOrder(tx, deps.clock.now(), actor, input);
-    const work = workOn(tx, deps.clock.now(), actor, order, deps.publicUrl);
-    await bookFirstVisit(work, input);
-    return { order: order.id, accession: order.accession };
+    const work = await openBooking(tx, deps, actor, input);
+    await sayBooked(work, work.facts('visitBooked').at(-1)!, 1);
+    return { order: work.order.id, accession: work.order.accession };
   });
 }
 
 async function openOrder(tx: Tx, now: Date, actor: Actor, input: NewBooking): Promise<OrderRecord> {
   const dog = await tx.dog.findFirst({ where: { id: input.dog, practiceId: actor.practice }, select: { id: true } });
+/** The order with its first visit; nobody is told yet. */
+export async function openBooking(tx: Tx, deps: StepDeps, actor: Actor, input: NewBooking): Promise<Work> {
+  const order = await openOrder(tx, deps.clock.now(), actor, input);
+  const work = workOn(tx, deps.clock.now(), actor, order, deps.publicUrl);
+  await bookFirstVisit(work, input);
+  return work;
+}
+
   if (!dog) throw badInput('dog', 'This dog is not in your register.');
   const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { letters: true, nextNumber: true } });
   const accession = nextAccession(practice.letters, now.getUTCFullYear(), practice.nextNumber - 1);
@@ -55,7 +62,6 @@ async function bookFirstVisit(work: Work, input: NewBooking): Promise<void> {
   refuseWhatCannotBe(work, stated);
   await holdSlot(tx, { practice: actor.practice, order: order.id, visit, zone: order.rules.practices[actor.practice]!.zone }, input.slot);
   await append(work, stated, { action: 'book', role: 'desk' });
-  await sayBooked(work, work.facts('visitBooked').at(-1)!, 1);
 }
 
 function checkStudy(order: OrderRecord, s: { protocol: string; version: string; centre: string }): void {
@@ -78,7 +84,7 @@ async function statements(work: Work, input: NewBooking, visit: string, studies:
     { type: 'payerNamed', payer: input.payer, detail: { name: await personName(work, input.payer) } },
     { type: 'visitOpened', visit, studies: studies.map((s) => s.id), why: 'first' },
     { type: 'visitBooked', visit, day: slot.day, start: slot.start, where: actor.practice, operator: slot.operator, room: slot.room, detail: { ...names, nurse: slot.nurse, vet: slot.vet, minutes: slot.minutes, estimate, ...(input.advice ? { advice: input.advice } : {}) } },
-    { type: 'answersGiven', visit, stage: 'booking', answers: { ...answersNotAsked(dog), ...input.answers }, detail: { notes: input.answerNotes } },
+    { type: 'answersGiven', visit, stage: 'booking', answers: { ...input.answers, ...answersNotAsked(dog) }, detail: { notes: input.answerNotes } },
   ];
   if (input.estimateAccepted) stated.push({ type: 'estimateAccepted', visit, amountMinor: estimate.total.amountMinor, currency: estimate.total.currency, how: input.estimateAccepted.how, payer: input.estimateAccepted.by, detail: { name: await personName(work, input.estimateAccepted.by), lines: estimate.lines } });
   for (const s of studies) stated.push({ type: 'fitnessChecked', visit, study: s.id, problems: await findFitness(tx, { practice: actor.practice, dog: input.dog, order: order.id, protocol: s.protocol, version: s.version, day: slot.day, operator: slot.operator }) });

@@ -33,6 +33,13 @@ export function findSlots(source: SlotSource, wanted: SlotsWanted): Slot[] {
   return [...spread, ...more].sort((a, b) => `${a.day} ${a.start}`.localeCompare(`${b.day} ${b.start}`));
 }
 
+/** All free times of one day: for dogs that come together and follow one another. */
+export function slotsOfDay(source: SlotSource, wanted: Omit<SlotsWanted, 'days'>): Slot[] {
+  const hours = openingHours(source.policy, wanted.from);
+  if (!hours.isOpen(wanted.from) || !isEquipped(source, wanted.protocols, wanted.from)) return [];
+  return hours.starts.flatMap((start) => slotAt(source, wanted, wanted.from, start, hours.slotMinutes) ?? []);
+}
+
 function oneEachHalf(day: Slot[]): Slot[] {
   return [day.find((s) => s.start < '12:00'), day.find((s) => s.start >= '12:00')].filter((s) => s !== undefined);
 }
@@ -40,7 +47,7 @@ function oneEachHalf(day: Slot[]): Slot[] {
 const isEquipped = ({ equipment }: SlotSource, protocols: Protocol[], day: string): boolean =>
   protocols.every((p) => p.equipment.every((kind) => equipment.some((e) => e.kind === kind && e.checkedUntil >= day)));
 
-function slotAt(source: SlotSource, { protocols, now }: SlotsWanted, day: string, start: string, minutes: number): Slot | undefined {
+function slotAt(source: SlotSource, { protocols, now }: Pick<SlotsWanted, 'protocols' | 'now'>, day: string, start: string, minutes: number): Slot | undefined {
   const { zone } = source;
   // A time that the clocks skip in spring is no time; of one that comes twice in autumn the first is meant.
   const begins = instantOf(day, start, zone);

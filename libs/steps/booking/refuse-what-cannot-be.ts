@@ -11,6 +11,6 @@ export function refuseWhatCannotBe(work: Work, stated: Stated[]): void {
   const proposed = stated.map((s) => ({ ...s, id: randomUUID(), at: now, rec: now, by: work.actor.id, role: 'desk', practice: work.actor.practice }) as Fact);
   const holds = proposes(work.order.facts, proposed, now, work.order.rules);
   if (holds.length === 0) return;
-  const because = holds.map((h) => ({ code: h.code, words: holdSentence(h) }));
+  const because = holds.map((h) => ({ code: h.code, words: holdSentence(h), ...(h.until ? { earliestDate: h.until } : {}) }));
   throw new StepError('NOT_ELIGIBLE', because.map((b) => b.words).join(' '), { because });
 }

@@ -9,8 +9,10 @@ export async function sayToOwners(work: Work, s: Omit<Saying, 'order' | 'practic
   }
 }
 
-async function ownersByMail({ tx, order, facts }: Work, people?: string[]) {
-  const named = people ?? (facts('addresseesConfirmed').at(-1) ?? facts('orderOpened').at(-1))?.addressees.filter((a) => a.channel === 'mail').map((a) => a.person) ?? [];
-  const rows = await tx.person.findMany({ where: { id: { in: named }, practiceId: order.practice, email: { not: null } }, select: { id: true, name: true, email: true } });
+/** Who owns the dog today, or who is named, of those with a mail address. Who gets the result is another question. */
+export async function ownersByMail({ tx, order }: Work, people?: string[]) {
+  const roles = people ? [] : await tx.dogRole.findMany({ where: { dogId: order.dog, role: { in: ['owner', 'coOwner'] }, until: null }, select: { personId: true } });
+  const wanted = people ?? roles.map((r) => r.personId);
+  const rows = await tx.person.findMany({ where: { id: { in: wanted }, practiceId: order.practice, email: { not: null } }, select: { id: true, name: true, email: true }, orderBy: { name: 'asc' } });
   return rows.flatMap((r) => (r.email ? [{ id: r.id, name: r.name, email: r.email }] : []));
 }

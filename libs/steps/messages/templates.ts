@@ -4,6 +4,8 @@ export interface MailData {
   toName: string;
   practice: { name: string; phone: string; address: string } | null;
   ownerLink?: string;
+  /** For a mail about several dogs: each order's page. */
+  ownerLinks?: ReadonlyMap<string, string>;
   readerLink?: string;
   joinLink?: string;
 }
@@ -19,6 +21,7 @@ const s = (value: unknown): string => (typeof value === 'string' || typeof value
 const list = (value: unknown): string[] => (Array.isArray(value) ? value.map(s) : []);
 const phone = (m: MailData) => (m.practice ? `Questions? Call ${m.practice.name}: ${m.practice.phone}.` : '');
 const page = (m: MailData) => (m.ownerLink ? `Your page for ${s(m.data.dog)}: ${m.ownerLink}` : '');
+const lines = (value: unknown): { dog: string; order?: string; start?: string; problem?: string }[] => (Array.isArray(value) ? (value as { dog: string }[]) : []);
 const hello = (m: MailData) => `Dear ${m.toName},`;
 
 export const templates = {
@@ -31,6 +34,19 @@ export const templates = {
       ...(m.data.advice ? [`Before the visit (chosen by ${s(m.data.adviceBy)}, veterinarian):`, s(m.data.advice)] : []),
       'Please answer a few questions, look at the estimate and sign on your page before the visit. You can say no to each part, and take a yes back.',
       page(m),
+      'The calendar file is attached.',
+      phone(m),
+    ],
+  }),
+  groupBooked: (m) => ({
+    subject: `${lines(m.data.lines).length} dogs: visit on ${s(m.data.dayWords)}`,
+    paragraphs: [
+      hello(m),
+      `For ${s(m.data.dayWords)} at ${m.practice?.name ?? ''}, ${m.practice?.address ?? ''}. Pictures: ${list(m.data.studies).join(', ')}. The dogs follow one another:`,
+      ...lines(m.data.lines).map((l, i) => (l.order ? `${i + 1}. ${l.dog}, ${s(l.start)}: booked. Page: ${m.ownerLinks?.get(l.order) ?? ''}` : `${i + 1}. ${l.dog}: not booked. ${s(l.problem)}`)),
+      ...(m.data.advice ? [`Before the visit (chosen by ${s(m.data.adviceBy)}, veterinarian), the same for each dog:`, s(m.data.advice)] : []),
+      'Please answer a few questions, look at the estimate and sign on the page of each dog before the visit. You can say no to each part, and take a yes back.',
+      ...(lines(m.data.lines).some((l) => !l.order) ? ['The times of the others do not depend on a dog that is not booked. We will gladly find another day for it.'] : []),
       'The calendar file is attached.',
       phone(m),
     ],

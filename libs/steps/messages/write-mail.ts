@@ -17,13 +17,14 @@ const DAYS = { owner: 120, reader: 60, join: 14 };
 export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<OutgoingMail> {
   const papers = await Promise.all(m.documents.map((id) => paper(deps, id)));
   const now = deps.clock.now();
-  const { practice, ownerLink, readerLink, joinLink } = await deps.db.system('write a mail', async (tx) => ({
+  const { practice, ownerLink, ownerLinks, readerLink, joinLink } = await deps.db.system('write a mail', async (tx) => ({
     practice: m.practiceId ? await tx.practice.findUnique({ where: { id: m.practiceId }, select: { name: true, phone: true, address: true, email: true } }) : null,
     ownerLink: WITH_OWNER_LINK.has(m.body.template) && m.personId ? await ownerLinkFor(tx, deps.publicUrl, m, now) : undefined,
+    ownerLinks: m.body.template === 'groupBooked' ? await groupLinksFor(tx, deps.publicUrl, m, now) : undefined,
     joinLink: m.body.template === 'join' || m.body.template === 'joinPractice' ? await joinLinkFor(tx, deps.publicUrl, m, now) : undefined,
     readerLink: m.body.template === 'package' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
   }));
-  const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(readerLink ? { readerLink } : {}), ...(joinLink ? { joinLink } : {}) });
+  const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(ownerLinks ? { ownerLinks } : {}), ...(readerLink ? { readerLink } : {}), ...(joinLink ? { joinLink } : {}) });
   await deps.db.system('note a subject', (tx) => tx.$executeRaw`UPDATE message SET subject = ${subject} WHERE id = ${m.id}::uuid`);
   const calendar = calendarOf(m, practice);
   return {
@@ -45,6 +46,16 @@ async function ownerLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date)
   return `${publicUrl}/o/${token}`;
 }
 
+interface GroupLine { order?: string; visit: string; dog: string; day: string; start: string; zone: string; minutes: number }
+const bookedLines = (m: MessageRow): (GroupLine & { order: string })[] => (m.body.data.lines as GroupLine[]).flatMap((l) => (l.order ? [{ ...l, order: l.order }] : []));
+
+/** A page for each dog that was booked. */
+async function groupLinksFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date): Promise<Map<string, string>> {
+  const links = new Map<string, string>();
+  for (const { order } of bookedLines(m)) links.set(order, await ownerLinkFor(tx, publicUrl, { ...m, orderId: order }, now));
+  return links;
+}
+
 async function readerLinkFor(tx: Tx, publicUrl: string, m: MessageRow, now: Date): Promise<string> {
   const data = m.body.data as { package: string; centre: string };
   const { token, hash } = newToken();
@@ -62,16 +73,18 @@ const inDays = (now: Date, days: number): Date => new Date(now.getTime() + days 
 
 /** The same visit is the same calendar entry for life; moving it raises its sequence. */
 function calendarOf(m: MessageRow, practice: { name: string; address: string; email: string } | null): OutgoingMail['calendar'] {
-  if (!practice || (m.body.template !== 'confirmation' && m.body.template !== 'cancelled')) return undefined;
-  const data = m.body.data as { visit: string; dog: string; day?: string; start: string; zone?: string; minutes?: number; sequence?: number };
-  if (!data.day) return undefined;
+  if (!practice || !['confirmation', 'cancelled', 'groupBooked'].includes(m.body.template)) return undefined;
   const cancelled = m.body.template === 'cancelled';
-  const start = instantOf(data.day, data.start, data.zone ?? 'UTC');
+  const visits = (m.body.template === 'groupBooked' ? bookedLines(m) : [m.body.data]) as { visit: string; dog: string; day?: string; start: string; zone?: string; minutes?: number; sequence?: number }[];
   const calendar = ical({ name: practice.name, method: cancelled ? ICalCalendarMethod.CANCEL : ICalCalendarMethod.REQUEST });
-  calendar.createEvent({
-    id: `visit-${data.visit}`, sequence: data.sequence ?? 0, start, end: new Date(start.getTime() + (data.minutes ?? 45) * 60_000), stamp: new Date(),
-    summary: `${data.dog} at ${practice.name}`, location: practice.address, organizer: { name: practice.name, email: practice.email },
-    attendees: [{ name: m.toName, email: m.toEmail, rsvp: true }], ...(cancelled ? { status: ICalEventStatus.CANCELLED } : {}),
-  });
+  for (const { visit, dog, day, start: time, zone, minutes, sequence } of visits) {
+    if (!day) return undefined;
+    const start = instantOf(day, time, zone ?? 'UTC');
+    calendar.createEvent({
+      id: `visit-${visit}`, sequence: sequence ?? 0, start, end: new Date(start.getTime() + (minutes ?? 45) * 60_000), stamp: new Date(),
+      summary: `${dog} at ${practice.name}`, location: practice.address, organizer: { name: practice.name, email: practice.email },
+      attendees: [{ name: m.toName, email: m.toEmail, rsvp: true }], ...(cancelled ? { status: ICalEventStatus.CANCELLED } : {}),
+    });
+  }
   return { method: cancelled ? 'CANCEL' : 'REQUEST', content: calendar.toString() };
 }
