@@ -7,7 +7,7 @@ import { isFailure } from '../../api/failure.js';
 import { Button } from '../../design/Button.js';
 import { ActionForm } from './forms/action-form.js';
 import { beforeDoing } from './before-doing.js';
-import { inTheWay, ofWhat } from './next-actions.js';
+import { inTheWay, labelOf, ofWhat } from './next-actions.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 
 /** The form of one action, in the page and not over it: the record and "Stop imaging" stay in reach. */
@@ -36,7 +36,7 @@ export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next:
     <section ref={panel} className="sheet act-panel" aria-labelledby="act-head">
       <div className="act-panel-head">
         <h2 id="act-head" ref={head} tabIndex={-1}>
-          {next.label}
+          {labelOf(screen, next)}
           {which && <span className="beside"> {which}</span>}
         </h2>
         <Button onPress={onClose}>Close</Button>

@@ -3,7 +3,7 @@ import { Button } from '../../design/Button.js';
 import { Hold, HoldList } from '../../design/Hold.js';
 import { Sheet } from '../../design/Sheet.js';
 import { capital, list } from '../../design/format.js';
-import { actsBesideTheDog, holdsWithWays, isAsleep, ofWhat, sortActions } from './next-actions.js';
+import { actsBesideTheDog, goesOn, holdsWithWays, isAsleep, labelOf, ofWhat, sortActions } from './next-actions.js';
 
 type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 
@@ -11,7 +11,7 @@ type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
 export function WaitsFor({ screen, onAct }: Props) {
   const ways = holdsWithWays(screen);
   const calm = screen.frozen || screen.silent;
-  const firstWithWay = ways.findIndex((w) => w.ways.length > 0);
+  const firstWithWay = ways.findIndex((w) => w.ways.some(goesOn));
   const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
     <Sheet title="What it waits for">
@@ -23,7 +23,7 @@ export function WaitsFor({ screen, onAct }: Props) {
               <span className="acts">
                 {outs.map((n, j) => (
                   <Button key={n.action + n.on.id} kind={i === firstWithWay && j === 0 && !calm ? 'elder' : 'plain'} onPress={() => onAct(n)}>
-                    {n.label}
+                    {labelOf(screen, n)}
                   </Button>
                 ))}
               </span>
@@ -55,7 +55,7 @@ function ActButton({ next, screen, onAct, kind }: { next: NextAction; screen: Or
   const which = ofWhat(screen, next);
   return (
     <Button kind={kind} onPress={() => onAct(next)}>
-      {next.label}
+      {labelOf(screen, next)}
       {which && `: ${which}`}
     </Button>
   );

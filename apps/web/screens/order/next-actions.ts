@@ -1,12 +1,13 @@
 import { isActionName } from '#libs/contracts/actions/all';
 import type { NextAction, OrderScreen, VisitView, WordedHold } from '#libs/contracts/screens/order';
+import { sentence } from '../../design/format.js';
 
 /** Turns and ends of the road: possible, but not what the day is for. */
 const detours = new Set([
   'addStudy', 'namePayer', 'confirmAddressees', 'cancelOrder', 'openVisit', 'offerReferral', 'recordTransfer', 'agreeTransfer', 'handOver', 'recordDeath', 'recordHarm',
   'nameCaseOwner', 'liftSilence', 'liftLegalHold', 'erasePerson', 'answerStatistics', 'cancelVisit', 'recordMissed', 'leaveStudyOut', 'withdrawSedation', 'turnAway',
   'withdrawStudy', 'endStudy', 'settleViews', 'changeCentre', 'recordCause', 'clearCause', 'setPhoneFirst', 'refuseResult', 'withdrawResult', 'recordOutcome', 'askAppeal', 'closeAppeal',
-  'assignFilm', 'disownFilm', 'logRoom', 'recordEvent', 'checkFitness', 'enterResult', 'rejectFilms', 'acknowledge', 'takeChase',
+  'assignFilm', 'disownFilm', 'logRoom', 'recordEvent', 'checkFitness', 'enterResult', 'rejectFilms', 'acknowledge', 'takeChase', 'judgeAnswers', 'settleIdentity',
 ]);
 
 const known = (n: NextAction) => isActionName(n.action);
@@ -18,12 +19,14 @@ export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAc
   const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !shownElsewhere.includes(n));
   const yours = free.filter((n) => n.yours);
   return {
-    now: yours.filter((n) => n.allowed && !aside(screen, n)),
+    now: yours.filter((n) => n.allowed && !aside(screen, n)).sort((a, b) => Number(anyTime(a)) - Number(anyTime(b))),
     also: yours.filter((n) => !n.allowed || aside(screen, n)),
     others: free.filter((n) => !n.yours && n.allowed && !aside(screen, n)),
   };
 }
 
+/** Noted whenever it happens; what leads on stands before it. */
+const anyTime = (n: NextAction) => n.action === 'recordDrug';
 const aside = (screen: OrderScreen, n: NextAction) => detours.has(n.action) || alreadyDone(screen, n);
 
 /** Could be done again, to change it; nobody has to. */
@@ -35,6 +38,10 @@ function alreadyDone(screen: OrderScreen, { action, on }: NextAction): boolean {
   if (action === 'acceptEstimate') return visit?.estimate?.accepted != null;
   if (action === 'consentSedation') return visit?.consent != null;
   if (action === 'examine') return visit?.examined != null;
+  if (action === 'scanDog') return visit?.scans.some((s) => s.place === 'admission' && s.matches) ?? false;
+  if (action === 'signPlan') return visit?.step === 'admitted' && visit.plans.length > 0;
+  if (action === 'sendHome') return visit?.step === 'admitted';
+  if (action === 'judgeView') return screen.exposures.every((e) => e.disowned || !e.serves.includes(on.id) || e.verdicts.some((v) => v.study === on.id));
   if (action === 'consentStudy') return study?.consent.study != null;
   return action === 'consentSendAll' && study?.consent.sendAll != null;
 }
@@ -42,6 +49,13 @@ function alreadyDone(screen: OrderScreen, { action, on }: NextAction): boolean {
 /** The ways out of a hold that this person can take. */
 const waysOf = (screen: OrderScreen, hold: WordedHold): NextAction[] =>
   hold.ways.flatMap((way) => screen.next.filter((n) => n.action === way && known(n) && n.yours && n.allowed && n.action !== 'stopImaging' && (n.on.id === hold.on.id || n.on.scope !== hold.on.scope)));
+
+const turnsOff = new Set(['turnAway', 'cancelVisit', 'cancelOrder', 'recordMissed', 'leaveStudyOut', 'withdrawSedation', 'withdrawStudy', 'endStudy', 'refuseResult', 'withdrawResult', 'disownFilm']);
+/** Lifts a hold by going on; a turn off the road is never what is asked for first. */
+export const goesOn = (n: NextAction) => !turnsOff.has(n.action);
+
+/** A visit that has its time can only be given another one. */
+export const labelOf = (screen: OrderScreen, n: NextAction) => (n.action === 'book' && screen.visits.find((v) => v.id === n.on.id)?.day ? 'Book another time' : n.label);
 
 const WAYS_SHOWN = 2;
 
@@ -51,6 +65,7 @@ export function holdsWithWays(screen: OrderScreen): { hold: WordedHold; ways: Ne
   return screen.holds.map((hold) => {
     const ways = waysOf(screen, hold)
       .filter((n) => !shown.has(n))
+      .sort((a, b) => Number(goesOn(b)) - Number(goesOn(a)))
       .slice(0, WAYS_SHOWN);
     ways.forEach((n) => shown.add(n));
     return { hold, ways };
@@ -61,7 +76,7 @@ export function holdsWithWays(screen: OrderScreen): { hold: WordedHold; ways: Ne
 export const inTheWay = (screen: OrderScreen, next: NextAction): string[] =>
   next.because.map((code) => {
     const hold = screen.holds.find((h) => h.code === code && h.on.id === next.on.id) ?? screen.holds.find((h) => h.code === code);
-    return hold ? `${hold.title} ${hold.rest}` : code;
+    return hold ? `${sentence(hold.title)} ${hold.rest}` : code;
   });
 
 /** Where there are several visits or studies, or one word for several things, a button says which one it means. */

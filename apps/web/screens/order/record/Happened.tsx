@@ -27,7 +27,7 @@ export function Happened({ screen }: { screen: OrderScreen }) {
               <li key={`${e.at}${i}`}>
                 <time dateTime={e.at}>{timeAt(e.at, zone)}</time>
                 <div>
-                  {e.what} <span>{e.by}</span>
+                  {e.what} {!e.what.endsWith(e.by) && <span>{e.by}</span>}
                   {e.late && <span>, entered late</span>}
                 </div>
               </li>
