@@ -14,7 +14,9 @@ export function RadioChoice<T extends string>({ label, labelHidden, value, onCha
         className={size === 'tablet' ? 'pick pick-tablet' : 'pick'}
         onKeyDown={(e) => {
           const chosen = !e.ctrlKey && !e.metaKey && !e.altKey && options.find((o) => o.key === e.key.toLowerCase());
-          if (chosen) onChange(chosen.id);
+          if (!chosen) return;
+          onChange(chosen.id);
+          e.currentTarget.querySelector<HTMLInputElement>(`input[value="${CSS.escape(chosen.id)}"]`)?.focus();
         }}
       >
         {options.map((o) => (
