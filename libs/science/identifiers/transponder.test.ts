@@ -20,7 +20,7 @@ describe('parseTransponder', () => {
   it('takes what a scanner or a person adds', () => {
     expect(parseTransponder(' 276-0981 0234.5678\r\n').digits).toBe('276098102345678');
     expect(parseTransponder('\uFEFF２７６098102345678').digits).toBe('276098102345678');
-    expect(formatTransponder(parseTransponder('276098102345678'))).toBe('276 0981 0234 5678');
+    expect(formatTransponder(parseTransponder('276098102345678'))).toBe('276 098 102 345 678');
     expect(parseTransponder('004000000000001').code).toBe('004');
   });
 

@@ -52,9 +52,9 @@ function whereTooLarge(digits: string): string {
   return `Digit ${place + 4} is too large. Scan again.`;
 }
 
-/** "276 0981 0234 5678": in groups, for reading aloud. */
+/** "276 098 102 345 678": in groups of three, as on paper, for reading aloud. */
 export function formatTransponder({ digits }: Transponder): string {
-  return [digits.slice(0, 3), digits.slice(3, 7), digits.slice(7, 11), digits.slice(11)].join(' ');
+  return digits.match(/\d{3}/g)!.join(' ');
 }
 
 /** The 64-bit word of ISO 11784: animal flag set, reserved bits and data-block flag 0, 10 bits of code, 38 bits of national id. */

@@ -57,7 +57,7 @@ function Standing({ check }: { check: CertificateCheck }) {
           </Link>
         </p>
       )}
-      <p>Compare every line below with the paper. If one differs, the paper was changed.</p>
+      <p>If one line below differs from the paper, the paper was changed.</p>
     </section>
   );
 }

@@ -9,7 +9,7 @@ export function PurposeText({ asked }: { asked: AskedPurpose }) {
         <p key={paragraph} className="written">{paragraph}</p>
       ))}
       <p className="why">{cannotBeUndone[asked.purpose]}</p>
-      <p className="quiet small">Text {asked.version}</p>
+      <p className="quiet small">Version of this text: {asked.version}</p>
     </>
   );
 }
