@@ -71,6 +71,15 @@ function behavesAsAFileStore(open: () => Promise<Place>): void {
     expect(await buffer(await place.store.read(empty.sha256))).toHaveLength(0);
   });
 
+  it('lists every file that it keeps, and nothing that was left half', async () => {
+    const { sha256 } = await place.store.put(inPieces(Buffer.from('listed')), limits);
+    const listed: string[] = [];
+    for await (const one of place.store.list()) listed.push(one);
+    expect(listed).toContain(sha256);
+    expect(new Set(listed).size).toBe(listed.length);
+    for (const one of listed) expect(await place.store.exists(one)).toBe(true);
+  });
+
   it('refuses a file that is too large and leaves nothing behind', async () => {
     const film = randomBytes(3 * MB);
     await expect(place.store.put(inPieces(film), { maxBytes: 2 * MB })).rejects.toThrow(new FileTooLargeError(2 * MB));

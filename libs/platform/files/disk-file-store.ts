@@ -1,4 +1,4 @@
-import { mkdir, open, rename, stat, type FileHandle } from 'node:fs/promises';
+import { mkdir, open, readdir, rename, stat, type FileHandle } from 'node:fs/promises';
 import path from 'node:path';
 import { pipeline, type Readable } from 'node:stream';
 import { assertSha256, FileMissingError } from './file-errors.js';
@@ -41,6 +41,12 @@ export class DiskFileStore implements FileStore {
     }
   }
 
+  async *list(): AsyncIterable<string> {
+    for (const folder of await namesIn(this.#folder, /^[0-9a-f]{2}$/)) {
+      for (const rest of await namesIn(path.join(this.#folder, folder), /^[0-9a-f]{62}$/)) yield folder + rest;
+    }
+  }
+
   clearStaging(olderThan: Date): Promise<number> {
     return clearStaging(this.#staging, olderThan);
   }
@@ -61,6 +67,15 @@ export class DiskFileStore implements FileStore {
       throw isMissing(error) ? new FileMissingError(sha256) : error;
     }
   }
+}
+
+/** A store into which nothing was put has no folder yet. */
+async function namesIn(folder: string, wanted: RegExp): Promise<string[]> {
+  const names = await readdir(folder).catch((error: unknown) => {
+    if (isMissing(error)) return [];
+    throw error;
+  });
+  return names.filter((name) => wanted.test(name));
 }
 
 /** Without it a power cut may forget the new name although the bytes are there. */

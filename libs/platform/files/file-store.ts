@@ -11,6 +11,8 @@ export interface FileStore {
   /** The stream fails before its last bytes when what is kept is no longer what was put. */
   read(sha256: string): Promise<Readable>;
   exists(sha256: string): Promise<boolean>;
+  /** Every file that is kept, in no order. */
+  list(): AsyncIterable<string>;
   /** Removes what killed uploads left behind; tells how many files. */
   clearStaging(olderThan: Date): Promise<number>;
 }

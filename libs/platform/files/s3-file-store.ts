@@ -2,7 +2,7 @@ import { createReadStream } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import path from 'node:path';
 import { pipeline, Readable } from 'node:stream';
-import { GetObjectCommand, HeadObjectCommand, S3Client, S3ServiceException } from '@aws-sdk/client-s3';
+import { GetObjectCommand, HeadObjectCommand, paginateListObjectsV2, S3Client, S3ServiceException } from '@aws-sdk/client-s3';
 import { Upload } from '@aws-sdk/lib-storage';
 import type { FileSettings } from '../settings/settings.js';
 import { assertSha256, FileMissingError } from './file-errors.js';
@@ -54,6 +54,12 @@ export class S3FileStore implements FileStore {
     } catch (error) {
       if (isMissing(error)) return false;
       throw error;
+    }
+  }
+
+  async *list(): AsyncIterable<string> {
+    for await (const page of paginateListObjectsV2({ client: this.#client }, { Bucket: this.#bucket })) {
+      for (const { Key } of page.Contents ?? []) if (Key && /^[0-9a-f]{2}\/[0-9a-f]{62}$/.test(Key)) yield Key.replace('/', '');
     }
   }
 
