@@ -90,7 +90,9 @@ describe('an id that is none or nobody’s', () => {
       const [method, path] = route.split(' ') as ['GET' | 'POST', string];
       const takes = method === 'POST' ? bodies[route as keyof typeof bodies] : '';
       const filledIn = typeof takes === 'object' ? sample(shapeOf(takes.takes), known.ids.person) : undefined;
-      const body = path.includes(':action') ? { ...(filledIn as object), input: { payer: known.ids.person } } : filledIn;
+      const film = new FormData();
+      film.append('image', new Blob(['x']), 'film.png');
+      const body = path.endsWith('/images') ? film : path.includes(':action') ? { ...(filledIn as object), input: { payer: known.ids.person } } : filledIn;
       const who = senders[path.startsWith('/api/owner') ? 'owner' : path.startsWith('/api/reader') ? 'reader' : 'staff'];
       for (const id of [...none, randomUUID()]) {
         const url = fill(`${method} ${path.replace(/:(?!action|n\b)\w+/g, id)}` as Route, nobodys());

@@ -7,6 +7,7 @@ export const OWNER_OF: Record<string, string> = {
   orders: 't.practice_id', slot: 't.practice_id', message: 't.practice_id', captured_mail: 't.practice_id', audit: 't.practice_id', link: 't.practice_id', package: 't.practice_id',
   data_request: 't.practice_id', data_request_event: 't.practice_id', tombstone: 't.practice_id', order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), document: byOrder(), problem: byOrder(),
   group_booking: 't.practice_id', group_booking_dog: 't.practice_id', waiting_entry: 't.practice_id', slot_offer: 't.practice_id',
+  authority: 't.practice_id', dog_merge: 't.practice_id', centre_closure: 't.practice_id',
   package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',
 };
 
@@ -32,4 +33,18 @@ export async function contentOf(owner: pg.Client, { practice }: { practice?: str
   const columns = tables.map((table) => `(SELECT count(*) || ' ' || COALESCE(md5(string_agg(t::text, '|' ORDER BY t::text)), '') FROM ${table} t ${practice ? `WHERE ${OWNER_OF[table]!} = '${practice}'` : ''}) AS "${table}"`);
   const { rows } = await owner.query<Record<string, string>>(`SELECT ${columns.join(', ')}`);
   return rows[0]!;
+}
+
+const OF_TYPE: Record<string, string> = { uuid: 'gen_random_uuid()', text: "'x'", date: "'2026-01-01'", 'timestamp with time zone': 'now()', jsonb: "'{}'", integer: '1', bigint: '1', boolean: 'true', ARRAY: "'{}'" };
+
+/** A row of this practice's in every table that the demo leaves empty, so that there is something to be seen. */
+export async function fillEmpty(owner: pg.Client, { practice, order }: { practice: string; order: string }): Promise<void> {
+  for (const table of Object.keys(OWNER_OF)) {
+    const { rowCount } = await owner.query(`SELECT 1 FROM ${table} t WHERE ${OWNER_OF[table]!} = $1 LIMIT 1`, [practice]);
+    if (rowCount) continue;
+    const { rows } = await owner.query<{ name: string; type: string }>(
+      "SELECT column_name AS name, data_type AS type FROM information_schema.columns WHERE table_schema = 'public' AND table_name = $1 AND (is_nullable = 'NO' AND column_default IS NULL OR column_name IN ('practice_id', 'order_id'))", [table]);
+    const known: Record<string, string> = { practice_id: `'${practice}'`, order_id: `'${order}'` };
+    await owner.query(`INSERT INTO ${table} (${rows.map((r) => `"${r.name}"`).join(', ')}) VALUES (${rows.map((r) => known[r.name] ?? OF_TYPE[r.type] ?? 'NULL').join(', ')})`);
+  }
 }
