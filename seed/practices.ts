@@ -27,10 +27,11 @@ export type PracticeKey = 'weirside' | 'karsby' | 'sorn';
 /** Invented prices, in cents of a mark. */
 const prices: Prices = { currency: country.currency, taxPercent: 10, sedationMinor: 9_600, radiographMinor: 4_200, sendingMinor: 1_200 };
 
-/** Nobody waits for the morning in a demo, so no hours are quiet. */
+/** Nobody waits for the morning or for Monday in a demo, so no hours are quiet and no day is. */
 const policy = {
   letters: { mode: 'each' },
   quiet: { from: 0, to: 0 },
+  reachable: { weekdays: [1, 2, 3, 4, 5, 6, 7], closed: [] },
   hours: { from: '08:00', to: '17:00', days: [1, 2, 3, 4, 5], slotMinutes: 45 },
   hoursWords: 'Monday to Friday, 8 to 18',
   outOfHours: 'At night and on free days the same number finds the vet on call.',

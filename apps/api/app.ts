@@ -7,13 +7,17 @@ import { existsSync } from 'node:fs';
 import { BoardController } from './board/board.controller.js';
 import { BookingController } from './booking/booking.controller.js';
 import { GroupsController } from './booking/groups.controller.js';
+import { WaitingController } from './booking/waiting.controller.js';
 import { Deps } from './deps.js';
 import { AnswerErrors, bodyOf, sayError } from './http/answer-errors.js';
 import { OrdersController } from './orders/orders.controller.js';
+import { ResultsController } from './orders/results.controller.js';
+import { OfferController } from './owner/offer.controller.js';
 import { OwnerController } from './owner/owner.controller.js';
 import { PublicController } from './public/public.controller.js';
 import { ReaderController } from './reader/reader.controller.js';
 import { DogsController } from './register/dogs.controller.js';
+import { PeopleController } from './register/people.controller.js';
 import { PracticeController } from './register/practice.controller.js';
 import { RequestsController } from './requests/requests.controller.js';
 import { SchemeController } from './scheme/scheme.controller.js';
@@ -22,7 +26,7 @@ import { SessionGuard } from './session/guard.js';
 import { Sessions } from './session/sessions.js';
 
 @Module({
-  controllers: [SessionController, BoardController, BookingController, GroupsController, OrdersController, DogsController, PracticeController, ReaderController, OwnerController, PublicController, SchemeController, RequestsController],
+  controllers: [SessionController, BoardController, BookingController, GroupsController, WaitingController, OfferController, OrdersController, ResultsController, DogsController, PeopleController, PracticeController, ReaderController, OwnerController, PublicController, SchemeController, RequestsController],
   providers: [Sessions, { provide: APP_GUARD, useClass: SessionGuard }],
 })
 class ApiModule {}

@@ -26,6 +26,8 @@ const orders = createRoute({ getParentRoute: () => inside, path: '/orders', vali
 const order = createRoute({ getParentRoute: () => inside, path: '/orders/$order', component: lazyRouteComponent(() => import('./screens/order/OrderScreen.js'), 'OrderScreen') });
 const dogs = createRoute({ getParentRoute: () => inside, path: '/dogs', validateSearch: (s): { q?: string; page?: number } => ({ q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/dogs/DogsScreen.js'), 'DogsScreen') });
 const dog = createRoute({ getParentRoute: () => inside, path: '/dogs/$dog', component: lazyRouteComponent(() => import('./screens/dogs/DogScreen.js'), 'DogScreen') });
+const twins = createRoute({ getParentRoute: () => inside, path: '/dogs/twins', component: lazyRouteComponent(() => import('./screens/dogs/TwinsScreen.js'), 'TwinsScreen') });
+const closing = createRoute({ getParentRoute: () => inside, path: '/practice/closing', component: lazyRouteComponent(() => import('./screens/practice/ClosingScreen.js'), 'ClosingScreen') });
 const practice = createRoute({ getParentRoute: () => inside, path: '/practice', component: lazyRouteComponent(() => import('./screens/practice/PracticeScreen.js'), 'PracticeScreen') });
 const packages = createRoute({ getParentRoute: () => inside, path: '/reader', validateSearch: (s): { page?: number } => ({ page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/reader/ReaderScreen.js'), 'ReaderScreen') });
 const onePackage = createRoute({ getParentRoute: () => inside, path: '/reader/$package', component: lazyRouteComponent(() => import('./screens/reader/PackageScreen.js'), 'PackageScreen') });
@@ -33,7 +35,7 @@ const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', comp
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });
 const mail = createRoute({ getParentRoute: () => inside, path: '/mailbox/$mail', component: lazyRouteComponent(() => import('./screens/mailbox/MailScreen.js'), 'MailScreen') });
 
-const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, dog, practice, packages, onePackage, scheme, mailbox, mail])]);
+const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, twins, dog, practice, closing, packages, onePackage, scheme, mailbox, mail])]);
 
 export const router = createRouter({ routeTree: tree, defaultPreload: 'intent', scrollRestoration: true });
 

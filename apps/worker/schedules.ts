@@ -2,4 +2,7 @@ import type { Schedule } from '#libs/platform/queue/schedule';
 import type { Jobs } from '#libs/steps/jobs';
 
 /** Everything that happens by the clock, and nothing else does. */
-export const schedules: Schedule<Jobs>[] = [{ id: 'sweep', job: 'sweep', payload: {}, everySeconds: 30 }];
+export const schedules: Schedule<Jobs>[] = [
+  { id: 'sweep', job: 'sweep', payload: {}, everySeconds: 30 },
+  { id: 'look-ahead', job: 'look-ahead', payload: {}, cron: '15 1 * * *', timeZone: 'UTC' },
+];

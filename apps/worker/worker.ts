@@ -15,6 +15,7 @@ import { finishDocument } from '#libs/steps/report/finish-document';
 import { noteErased } from '#libs/steps/requests/note-erased';
 import { writeTombstones } from '#libs/steps/requests/write-tombstones';
 import { sweep } from '#libs/steps/sweep';
+import { offerSlots } from '#libs/steps/waiting/offer-slots';
 import type { WorkerDeps } from '#libs/steps/worker-deps';
 import { Relay } from './relay.js';
 import { schedules } from './schedules.js';
@@ -47,6 +48,7 @@ export async function startWorker({ deps, queue: settings, databaseUrl, onError,
     .handle('end-sharing', ({ order, practice }) => endSharing(deps, order, practice))
     .handle('look-ahead', async () => void (await lookAhead(deps)))
     .handle('check-ahead', ({ order }) => checkAhead(deps, order))
+    .handle('offer-slots', ({ practice }) => offerSlots(deps, practice))
     .handle('sweep', async () => void (await sweep(deps)));
   await workers.start();
   const relay = new Relay(deps, queue, databaseUrl, onError);

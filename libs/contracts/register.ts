@@ -62,6 +62,8 @@ export const dog = z.object({
   died: localDay.nullable(),
   identifiers: z.array(identifier),
   names: z.array(z.object({ name: z.string(), from: localDay })),
+  /** Animal numbers of entries that turned out to be this dog; they still find it. */
+  merged: z.array(z.object({ animalId: z.string(), why: z.string(), by: z.string(), at: z.string() })),
   studBook: z.array(z.object({ book: z.string(), number: z.string() })),
   sire: z.string().nullable(),
   dam: z.string().nullable(),

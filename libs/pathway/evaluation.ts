@@ -29,6 +29,8 @@ export interface HoldDetail {
   problems?: string[];
   /** What a consent lacks. */
   lacks?: string;
+  /** The owners whose word it still needs, where each gives one. */
+  owners?: string[];
   exposures?: string[];
   results?: string[];
   people?: string[];

@@ -20,6 +20,8 @@ export const factKinds: Record<FactType, FactKind> = {
   studyAdded: decided('study'),
   payerNamed: decided(),
   addresseesConfirmed: decided(),
+  signersNamed: decided(),
+  letterTimeChosen: reported(),
   orderCancelled: { kind: 'decided', final: false, key: [] },
   referralOffered: decided('referral'),
   referralAnswered: decided('referral'),

@@ -34,6 +34,10 @@ export interface Payloads {
   studyAdded: { study: string; protocol: string; version: string; centre: string };
   payerNamed: { payer: string };
   addresseesConfirmed: { addressees: Addressee[] };
+  /** Whose yes is needed: any owner's, or one of each that is named. */
+  signersNamed: { rule: 'any' | 'all'; signers: string[] };
+  /** Somebody wants letters at any time, also at night or before a free day. */
+  letterTimeChosen: { person: string; anyTime: boolean };
   orderCancelled: { why: string };
   referralOffered: { referral: string; to: string; expires: string; ownerAgreed: boolean };
   referralAnswered: { referral: string; answer: 'accepted' | 'declined' | 'takenBack'; why?: string };
@@ -51,6 +55,8 @@ export interface Payloads {
   consentGiven: {
     purpose: Purpose; visit?: string; study?: string; centre?: string; textVersion: string;
     answer: 'yes' | 'no'; signer: string; signerRole: 'owner' | 'agent'; authority?: string;
+    /** The owner whose yes an agent gives. */
+    for?: string;
     emergency?: Partial<EmergencyWishes>;
   };
   consentWithdrawn: { purpose: Purpose; visit?: string; study?: string; why?: string };

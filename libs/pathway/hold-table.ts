@@ -10,7 +10,7 @@ export interface HoldRow {
   ways: readonly Action[];
 }
 
-const letters = ['releaseLetter', 'releaseAgain', 'releaseCorrection'] as const;
+const letters = ['releaseLetter', 'releaseAgain', 'releaseCorrection', 'releaseFilmsRejected'] as const;
 const beforeSedation = ['startSedation'] as const;
 
 const order: Record<OrderHoldCode, HoldRow> = {

@@ -25,6 +25,8 @@ export const orderActions = {
   addStudy: { roles: ['desk', 'vet'], writes: 'studyAdded', offered: (at) => open(at) && living(at) },
   namePayer: { roles: ['desk'], writes: 'payerNamed', offered: exists },
   confirmAddressees: { roles: ['desk', 'vet'], writes: 'addresseesConfirmed', offered: exists },
+  nameSigners: { roles: ['desk', 'vet'], writes: 'signersNamed', offered: underWay },
+  chooseLetterTime: { roles: ['owner', 'desk'], writes: 'letterTimeChosen', offered: underWay },
   openVisit: {
     roles: ['desk', 'vet'], writes: 'visitOpened',
     offered: (at) => !at.order.cancelled && living(at) && at.studies.some(wantsVisit),

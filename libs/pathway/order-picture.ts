@@ -20,6 +20,10 @@ export interface OrderPicture {
   addressedBy: Fact | undefined;
   payer: string | undefined;
   erased: Set<string>;
+  /** All of them sign; none named: any owner's yes is enough. */
+  signers: string[];
+  /** Who wants letters at any time. */
+  anyTime: Set<string>;
   referral: FactOf<'referralOffered'> | undefined;
   transfer: FactOf<'dogTransferred'> | undefined;
   transferAgreed: boolean;
@@ -56,6 +60,8 @@ export function pictureOrder(collected: Collected, rules: Rules): OrderPicture {
     addressees: addressedBy?.addressees ?? [],
     payer: facts.last('payerNamed')?.payer,
     erased: hold.erased,
+    signers: signersOf(facts, transfer, hold.erased),
+    anyTime: new Set(facts.all('letterTimeChosen').map((fact) => fact.person).filter((person) => facts.latest('letterTimeChosen', (fact) => fact.person === person)?.anyTime)),
     referral: openReferral(facts, ignored),
     transferAgreed: agreed.has('seller') && agreed.has('buyer'),
     closing: facts.latest('practiceClosing', (fact) => fact.closing === practice),
@@ -65,6 +71,13 @@ export function pictureOrder(collected: Collected, rules: Rules): OrderPicture {
     legalHold: hold.stands,
     statistics: lack(lastWord('statistics', facts), undefined) === null,
   };
+}
+
+/** Owners who have sold the dog, or were erased, sign no more. */
+function signersOf(facts: Bag, transfer: Fact | undefined, erased: Set<string>): string[] {
+  const named = facts.last('signersNamed');
+  if (named?.rule !== 'all' || isAfter(transfer, named)) return [];
+  return named.signers.filter((person) => !erased.has(person));
 }
 
 function currentPractice(facts: Bag, first: string, ignored: Ignored[]): string {

@@ -40,4 +40,12 @@ export interface PracticeRules {
   statisticsText: string;
   /** Local hours between which no letter, bill or reminder leaves. */
   quiet: { from: number; to: number };
+  /** Days on which an owner reaches somebody; left out where that is not limited. */
+  reachable?: Reachable;
+}
+
+export interface Reachable {
+  /** 1 is Monday. */
+  weekdays: number[];
+  closed: string[];
 }

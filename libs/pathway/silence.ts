@@ -3,7 +3,8 @@ import type { Evaluation, Hold } from './evaluation.js';
 import { evaluate } from './evaluate.js';
 import type { Fact } from './facts.js';
 import { type Picture, pictureOf } from './picture.js';
-import type { Rules } from './rules.js';
+import { addDays } from './days.js';
+import type { Reachable, Rules } from './rules.js';
 import type { StudyPicture } from './study-picture.js';
 import { isWorkingDay } from './working-days.js';
 import { localDay, localHour } from './zones.js';
@@ -23,7 +24,7 @@ export interface Message {
 
 export type SilenceReason =
   | 'DEATH' | 'HARM' | 'ERASED' | 'NOT_ADDRESSEE' | 'BY_POST' | 'ADDRESSEE_TO_CONFIRM' | 'VISIT_OVER' | 'ALREADY_ANSWERED'
-  | 'SUPERSEDED' | 'HELD' | 'WITHDRAWN' | 'NOTHING_TO_CORRECT' | 'NIGHT' | 'CLOCK_STOPPED' | 'CENTRE_NOT_WORKING'
+  | 'SUPERSEDED' | 'HELD' | 'WITHDRAWN' | 'NOTHING_TO_CORRECT' | 'NIGHT' | 'NOBODY_REACHABLE' | 'CLOCK_STOPPED' | 'CENTRE_NOT_WORKING'
   | 'DIGEST_SENT_TODAY';
 
 /** Keep: ask again at the next sweep. Drop: never send it. */
@@ -56,7 +57,7 @@ const silences: readonly Silence[] = [
   { reason: 'HARM', then: 'keep', kinds: [...toOwner.filter((kind) => kind !== 'goingHome'), 'chase'], when: ({ picture }) => picture.order.silentFor.harm },
   { reason: 'ERASED', then: 'drop', kinds: toOwner, when: ({ message, picture }) => picture.order.erased.has(message.to) },
   { reason: 'NOT_ADDRESSEE', then: 'drop', kinds: letters, when: (situation) => addressee(situation) === undefined },
-  { reason: 'BY_POST', then: 'drop', kinds: toOwner, when: (situation) => (addressee(situation)?.channel ?? 'mail') !== 'mail' },
+  { reason: 'BY_POST', then: 'drop', kinds: [...letters, 'bill', 'survey'], when: (situation) => (addressee(situation)?.channel ?? 'mail') !== 'mail' },
   { reason: 'ADDRESSEE_TO_CONFIRM', then: 'keep', kinds: [...letters, 'bill'], when: ({ evaluation }) => evaluation.order.holds.some((hold) => hold.code === 'ADDRESSEE_TO_CONFIRM') },
   { reason: 'VISIT_OVER', then: 'drop', kinds: beforeVisit, when: isVisitOver },
   { reason: 'ALREADY_ANSWERED', then: 'drop', kinds: ['consentLink'], when: isAnswered },
@@ -65,6 +66,7 @@ const silences: readonly Silence[] = [
   { reason: 'WITHDRAWN', then: 'drop', kinds: ['result'], when: ({ study }) => study?.results.accepted === undefined || study.step === 'ended' },
   { reason: 'NOTHING_TO_CORRECT', then: 'drop', kinds: ['correction'], when: ({ study }) => !study || study.results.withdrawn.length === 0 },
   { reason: 'NIGHT', then: 'keep', kinds: ['result', 'correction', 'filmsRejected', 'bill', 'survey', 'reminder'], when: isNight },
+  { reason: 'NOBODY_REACHABLE', then: 'keep', kinds: ['result', 'correction', 'filmsRejected'], when: isBeforeSilentDay },
   { reason: 'CLOCK_STOPPED', then: 'drop', kinds: ['chase'], when: (situation) => chase(situation) === undefined },
   { reason: 'CENTRE_NOT_WORKING', then: 'keep', kinds: ['chase'], when: isCentreClosed },
   { reason: 'DIGEST_SENT_TODAY', then: 'keep', kinds: ['chase'], when: isChasedToday },
@@ -102,12 +104,23 @@ function isHeld({ evaluation, message }: Situation): boolean {
   return holds.some((hold) => hold.forbids.includes('releaseAgain'));
 }
 
-function isNight({ picture, now }: Situation): boolean {
+function isNight({ picture, now, message }: Situation): boolean {
   const quiet = picture.order.practiceRules?.quiet;
-  if (!quiet) return false;
+  if (!quiet || picture.order.anyTime.has(message.to)) return false;
   const hour = localHour(now, picture.order.zone);
   return quiet.from > quiet.to ? hour >= quiet.from || hour < quiet.to : hour >= quiet.from && hour < quiet.to;
 }
+
+/** Whoever reads a letter in the evening has questions the next day: somebody of the practice must be there then. */
+function isBeforeSilentDay({ picture, now, message }: Situation): boolean {
+  const reachable = picture.order.practiceRules?.reachable;
+  if (!reachable || picture.order.anyTime.has(message.to)) return false;
+  const today = localDay(now, picture.order.zone);
+  return [today, addDays(today, 1)].some((day) => !isReachable(day, reachable));
+}
+
+const isReachable = (day: string, { weekdays, closed }: Reachable): boolean =>
+  weekdays.includes(new Date(`${day}T00:00:00Z`).getUTCDay() || 7) && !closed.includes(day);
 
 function chase({ evaluation, message }: Situation) {
   return evaluation.studies[message.study ?? '']?.chase;

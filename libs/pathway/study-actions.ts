@@ -86,6 +86,7 @@ export const studyActions = {
     roles: ['desk', 'manager'], writes: 'causeCleared',
     offered: (now) => (withReader(now) || at('sealed')(now)) && causesOf(now.study).length > 0,
   },
+  recordAutoReply: { roles: ['desk', 'manager', 'queue'], writes: 'autoReplied', offered: withReader },
   takeChase: { roles: ['desk', 'manager'], writes: 'chaseTaken', offered: withReader },
   changeCentre: { roles: ['desk', 'manager'], writes: 'centreChanged', offered: unanswered },
   keyResult: {
@@ -115,6 +116,10 @@ export const studyActions = {
     roles: ['owner', 'desk'], writes: 'appealAsked', offered: (now) => at('released', 'reported')(now) && mayAppeal(now),
   },
   closeAppeal: { roles: ['owner', 'desk', 'vet'], writes: 'appealClosed', offered: (now) => now.holds.has('APPEAL_OPEN') },
+  releaseFilmsRejected: {
+    roles: ['vet'], writes: 'letterReleased',
+    offered: ({ study }) => study.open && study.letters.rejectionUntold && !study.letters.resultOut,
+  },
   releaseCorrection: { roles: ['vet'], writes: 'letterReleased', offered: (now) => now.holds.has('CORRECTION_DUE') },
   tellCentre: { roles: ['desk'], writes: 'centreTold', offered: (now) => now.holds.has('CENTRE_TO_TELL') },
 } as const satisfies Record<string, ActionRow<StudySituation>>;

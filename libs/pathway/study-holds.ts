@@ -1,7 +1,7 @@
 import { causesOf, chaseOf, closureOn, closuresOf, isOverdue } from './chase.js';
 import { addDays, daysBetween } from './days.js';
 import { oldEnoughFrom } from './age.js';
-import { lack, lastWord } from './consent.js';
+import { lackOf } from './consent.js';
 import type { Chase, Hold } from './evaluation.js';
 import { holdsOn } from './hold.js';
 import type { OrderPicture } from './order-picture.js';
@@ -83,15 +83,15 @@ function consentHolds(study: StudyPicture, { order, rules }: StudySetting, raise
   const by = study.visit?.booking?.day;
   const filmed = study.films.length > 0;
   const toSeal = step === 'rejected' || step === 'asked' || step === 'imaging' || step === 'ready';
-  const lacks = lack(study.consent, filmed ? undefined : study.consentText, study.centre);
-  if ((toSeal || step === 'sealed') && lacks) raise('CONSENT_STUDY_MISSING', { by, detail: { lacks } });
+  const lacks = lackOf('study', [study.facts], order.signers, filmed ? undefined : study.consentText, study.centre);
+  if ((toSeal || step === 'sealed') && lacks) raise('CONSENT_STUDY_MISSING', { by, detail: lacks });
   const lacksSendAll = lackOfSendAll(study, order);
-  if (rules.sendAll && toSeal && lacksSendAll) raise('CONSENT_SEND_ALL_MISSING', { by, detail: { lacks: lacksSendAll } });
+  if (rules.sendAll && toSeal && lacksSendAll) raise('CONSENT_SEND_ALL_MISSING', { by, detail: lacksSendAll });
 }
 
 function lackOfSendAll(study: StudyPicture, order: OrderPicture) {
   const text = study.films.length > 0 ? undefined : order.practiceRules?.sendAllText;
-  return lack(lastWord('sendAll', order.facts, study.facts), text);
+  return lackOf('sendAll', [order.facts, study.facts], order.signers, text);
 }
 
 function filmHolds(study: StudyPicture, raise: Raise): void {

@@ -17,6 +17,8 @@ export interface Letters {
   bounced: string[];
   deliveredAt: string | undefined;
   correctionDue: boolean;
+  /** The centre sent films back, and no letter has said so since. */
+  rejectionUntold: boolean;
   appeal: FactOf<'appealAsked'> | undefined;
   /** An appeal was asked for, open or closed: there is one a study. */
   appealed: boolean;
@@ -43,6 +45,8 @@ export function pictureLetters(facts: Bag, results: Results, order: OrderPicture
     correctionDue: results.withdrawn.some(({ result, by }) =>
       letters.some((letter) => letter.result === result.result)
       && !facts.all('letterReleased').some((letter) => letter.kind === 'correction' && isAfter(letter, by))),
+    rejectionUntold: facts.has('filmsRejected')
+      && !facts.all('letterReleased').some((letter) => letter.kind === 'filmsRejected' && isAfter(letter, facts.last('filmsRejected'))),
     appeal: open ? asked : undefined,
     appealed: asked !== undefined,
   };

@@ -1,5 +1,5 @@
 import { answersOf } from './answers.js';
-import { lack, lastWord } from './consent.js';
+import { lackOf, lastWord } from './consent.js';
 import type { Hold } from './evaluation.js';
 import type { FactOf } from './facts.js';
 import { holdsOn } from './hold.js';
@@ -23,7 +23,7 @@ export function visitHolds(visit: VisitPicture, order: OrderPicture, listed: Lis
 
   dayHolds(visit, today, raise);
   if (toCome) agreementHolds(visit, today, raise);
-  if (toCome || visit.step === 'sedated') consentHolds(visit, raise);
+  if (toCome || visit.step === 'sedated') consentHolds(visit, order, raise);
   if (here) identityHolds(visit, order, raise);
   if (visit.step === 'admitted') examinationHolds(visit, raise);
   if (visit.step === 'sedated') topUpHold(visit, raise);
@@ -61,13 +61,13 @@ function agreementHolds(visit: VisitPicture, today: string, raise: Raise): void 
   if (answers.postponed) raise('POSTPONED', { until: answers.postponed.until });
 }
 
-function consentHolds(visit: VisitPicture, raise: Raise): void {
+function consentHolds(visit: VisitPicture, order: OrderPicture, raise: Raise): void {
   const by = visit.booking?.day;
   const word = lastWord('sedation', visit.facts);
   const text = visit.step === 'sedated' ? undefined : visit.practiceRules?.sedationText;
-  const lacks = lack(word, text);
+  const lacks = lackOf('sedation', [visit.facts], order.signers, text);
   if (lacks) {
-    raise('CONSENT_SEDATION_MISSING', { by, detail: { lacks } });
+    raise('CONSENT_SEDATION_MISSING', { by, detail: lacks });
   } else if (visit.step !== 'sedated' && word?.type === 'consentGiven' && !wishesComplete(word)) {
     raise('EMERGENCY_WISHES_MISSING', { by });
   }

@@ -46,6 +46,7 @@ function daysIn(fact: Fact): string[] {
     case 'visitOpened': return fact.restUntil === undefined ? [] : [fact.restUntil];
     case 'answersJudged': return fact.until === undefined ? [] : [fact.until];
     case 'fitnessChecked': return fact.problems.flatMap((problem) => problem.until ?? []);
+    case 'referralOffered': return [addDays(fact.expires, 1)];
     case 'chaseTaken': return [fact.lookAgain];
     case 'centreClosed': return [fact.from, ...(fact.until === undefined ? [] : [addDays(fact.until, 1)])];
     default: return [];

@@ -64,13 +64,16 @@ function fill(text: string, hold: Hold, naming: Naming): string {
   return text.replace(/\{(\w+)\}/g, (_, word: string) => {
     const role = word.toLowerCase();
     if (role in roleWords) {
-      const person = naming.names?.[role] ?? roleWords[role as Role];
+      const person = (role === 'owner' && ownersOf(hold, naming)) || (naming.names?.[role] ?? roleWords[role as Role]);
       return word === role ? person : person.charAt(0).toUpperCase() + person.slice(1);
     }
     if (word === 'until') return hold.until === undefined ? 'then' : onDay(hold.until, naming);
     return detailWords(word, hold.detail ?? {}, naming);
   });
 }
+
+/** By name, where each owner gives a word of their own. */
+const ownersOf = (hold: Hold, naming: Naming): string => hold.detail?.owners?.map((id) => naming.names?.[id] ?? 'a co-owner').join(' and ') ?? '';
 
 function detailWords(word: string, detail: HoldDetail, naming: Naming): string {
   const value = detail[word as keyof HoldDetail];
@@ -106,6 +109,7 @@ export const stepLabels: Record<OrderStep | VisitStep | StudyStep, string> = {
 /** Short words for buttons. */
 export const actionLabels: Record<Action, string> = {
   openOrder: 'Open order', addStudy: 'Add a study', namePayer: 'Name who pays', confirmAddressees: 'Confirm addressees',
+  nameSigners: 'Who must sign', chooseLetterTime: 'When letters may come',
   openVisit: 'Plan a visit', cancelOrder: 'Cancel order', offerReferral: 'Refer', acceptReferral: 'Accept referral',
   closeReferral: 'Take back or decline', recordTransfer: 'Dog sold', agreeTransfer: 'Agree to sharing', handOver: 'Hand over',
   recordDeath: 'Dog died', recordHarm: 'Record harm', nameCaseOwner: 'Name who speaks', liftSilence: 'Lift silence',
@@ -121,10 +125,10 @@ export const actionLabels: Record<Action, string> = {
   seeProtocolChange: 'Read what changed', endStudy: 'End study', decideAfterDeath: 'Decide after death', takeView: 'Take view',
   judgeView: 'Accept or retake', settleViews: 'Go on with these', seal: 'Seal package', send: 'Send', sealSupplement: 'Seal supplement',
   resolveSend: 'Did it arrive?', acknowledge: 'Acknowledge', rejectFilms: 'Send films back', enterResult: 'Enter result',
-  recordCause: 'Say why no answer', clearCause: 'Seen to', takeChase: 'Take over asking', changeCentre: 'Change centre',
+  recordCause: 'Say why no answer', clearCause: 'Seen to', recordAutoReply: 'An automatic answer came', takeChase: 'Take over asking', changeCentre: 'Change centre',
   keyResult: 'Key result', explainResult: 'Explain', refuseResult: 'Refuse result', settleConflict: 'Settle conflict',
   acceptResult: 'Accept result', setPhoneFirst: 'Phone first', releaseLetter: 'Release letter', recordCall: 'Owner was called',
   withdrawResult: 'Withdraw result', recordOutcome: 'Record delivery', resolveLetter: 'Did the letter arrive?',
   releaseAgain: 'Send letter again', askAppeal: 'Ask for second reading', closeAppeal: 'Close appeal',
-  releaseCorrection: 'Send correction', tellCentre: 'Centre was told',
+  releaseCorrection: 'Send correction', releaseFilmsRejected: 'Tell the owner: pictures again', tellCentre: 'Centre was told',
 };

@@ -17,6 +17,7 @@ export const jobs = new JobRegistry([
   defineJob({ name: 'end-sharing', queue: 'work', payload: z.object({ order: z.uuid(), practice: z.uuid() }), retry: patient, keep }),
   defineJob({ name: 'look-ahead', queue: 'sweep', payload: z.object({}), retry: { attempts: 3, backoffSeconds: 60 }, keep }),
   defineJob({ name: 'check-ahead', queue: 'work', payload: z.object({ order: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
+  defineJob({ name: 'offer-slots', queue: 'work', payload: z.object({ practice: z.uuid() }), retry: { attempts: 4, backoffSeconds: 10 }, keep }),
   defineJob({ name: 'sweep', queue: 'sweep', payload: z.object({}), retry: { attempts: 1, backoffSeconds: 1 }, keep: { doneHours: 1, failedDays: 3 } }),
 ] as const);
 

@@ -14,6 +14,7 @@ import { leaveStudyOut } from './booking/leave-study-out.js';
 import { recordMissed } from './booking/record-missed.js';
 import { clearCause } from './chase/clear-cause.js';
 import { recordCause } from './chase/record-cause.js';
+import { recordAutoReply } from './chase/record-auto-reply.js';
 import { takeChase } from './chase/take-chase.js';
 import { answerStatistics } from './consent/answer-statistics.js';
 import { consentSedation } from './consent/consent-sedation.js';
@@ -38,6 +39,7 @@ import { takeView } from './imaging/take-view.js';
 import { addStudy } from './order/add-study.js';
 import { agreeTransfer } from './order/agree-transfer.js';
 import { cancelOrder } from './order/cancel-order.js';
+import { chooseLetterTime } from './order/choose-letter-time.js';
 import { confirmAddressees } from './order/confirm-addressees.js';
 import { erasePerson } from './order/erase-person.js';
 import { handOver } from './order/hand-over.js';
@@ -45,6 +47,7 @@ import { liftLegalHold } from './order/lift-legal-hold.js';
 import { liftSilence } from './order/lift-silence.js';
 import { nameCaseOwner } from './order/name-case-owner.js';
 import { namePayer } from './order/name-payer.js';
+import { nameSigners } from './order/name-signers.js';
 import { openVisit } from './order/open-visit.js';
 import { recordDeath } from './order/record-death.js';
 import { recordHarm } from './order/record-harm.js';
@@ -63,6 +66,7 @@ import { recordCall } from './report/record-call.js';
 import { recordOutcome } from './report/record-outcome.js';
 import { releaseAgain } from './report/release-again.js';
 import { releaseCorrection } from './report/release-correction.js';
+import { releaseFilmsRejected } from './report/release-films-rejected.js';
 import { releaseLetter } from './report/release-letter.js';
 import { resolveLetter } from './report/resolve-letter.js';
 import { setPhoneFirst } from './report/set-phone-first.js';
@@ -88,16 +92,16 @@ import { topUp } from './sedation/top-up.js';
 export const useCases: { [A in ActionName]: UseCase<A> } = {
   admit, scanDog, settleIdentity, turnAway,
   acceptEstimate, book, cancelVisit, checkFitness, giveAnswers, judgeAnswers, leaveStudyOut, recordMissed,
-  clearCause, recordCause, takeChase,
+  clearCause, recordAutoReply, recordCause, takeChase,
   answerStatistics, consentSedation, consentSendAll, consentStudy, withdrawSedation, withdrawStudy,
   changeCentre, resolveSend, sealSupplement, seal, send, tellCentre,
   acknowledge, rejectFilms,
   assignFilm, disownFilm, endImaging, logRoom, stopImaging, takeView,
-  addStudy, agreeTransfer, cancelOrder, confirmAddressees, erasePerson, handOver, liftLegalHold, liftSilence, nameCaseOwner, namePayer, openVisit, recordDeath, recordHarm, recordTransfer,
+  addStudy, agreeTransfer, cancelOrder, chooseLetterTime, confirmAddressees, erasePerson, handOver, liftLegalHold, liftSilence, nameCaseOwner, namePayer, nameSigners, openVisit, recordDeath, recordHarm, recordTransfer,
   endStudy, judgeView, seeProtocolChange, settleViews,
   giveSheet, sendHome, signRecovery,
   acceptReferral, closeReferral, offerReferral,
-  recordCall, recordOutcome, releaseAgain, releaseCorrection, releaseLetter, resolveLetter, setPhoneFirst,
+  recordCall, recordOutcome, releaseAgain, releaseCorrection, releaseFilmsRejected, releaseLetter, resolveLetter, setPhoneFirst,
   acceptResult, askAppeal, closeAppeal, decideAfterDeath, enterResult, explainResult, keyResult, refuseResult, settleConflict, withdrawResult,
   examine, recordDrug, recordEvent, recordReading, signPlan, startSedation, topUp,
 };

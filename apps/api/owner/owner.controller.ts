@@ -1,8 +1,8 @@
 import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
-import { ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw, type OwnerConsents, type OwnerPage } from '#libs/contracts/screens/owner';
-import { ownerAcceptsEstimate, ownerConsents as consent, ownerGivesAnswers, ownerWithdraws } from '#libs/steps/owner-page/answer-as-owner';
+import { ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw, type OwnerConsents, type OwnerPage } from '#libs/contracts/screens/owner';
+import { ownerAcceptsEstimate, ownerAgreesTransfer, ownerChoosesLetterTime, ownerAppeals, ownerConsents as consent, ownerGivesAnswers, ownerWithdraws } from '#libs/steps/owner-page/answer-as-owner';
 import type { Owner } from '#libs/steps/owner-page/owner';
 import { readOwnerPage } from '#libs/steps/owner-page/read-owner-page';
 import { notFound, StepError } from '#libs/steps/record/step-error';
@@ -14,7 +14,7 @@ import { Id, Input } from '../http/zod-body.js';
 import { For, Who } from '../session/guard.js';
 import type { Principal } from '../session/principal.js';
 
-function ownerOf(who: Principal): Owner {
+export function ownerOf(who: Principal): Owner {
   if (!who.order || !who.practice || !who.person) throw new StepError('LINK_NOT_VALID');
   return { person: who.person, name: who.name, order: who.order, practice: who.practice };
 }
@@ -43,9 +43,24 @@ export class OwnerController {
     return consent(this.deps, ownerOf(who), input);
   }
 
+  @Post('transfer') @HttpCode(200)
+  transfer(@Who() who: Principal): Promise<OwnerPage> {
+    return ownerAgreesTransfer(this.deps, ownerOf(who));
+  }
+
+  @Post('letter-time') @HttpCode(200)
+  letterTime(@Who() who: Principal, @Input(ownerLetterTime) input: z.output<typeof ownerLetterTime>): Promise<OwnerPage> {
+    return ownerChoosesLetterTime(this.deps, ownerOf(who), input);
+  }
+
   @Post('withdraw') @HttpCode(200)
   withdraw(@Who() who: Principal, @Input(ownerWithdraw) input: z.output<typeof ownerWithdraw>): Promise<OwnerPage> {
     return ownerWithdraws(this.deps, ownerOf(who), input);
+  }
+
+  @Post('appeal') @HttpCode(200)
+  appeal(@Who() who: Principal, @Input(ownerAppeal) input: z.output<typeof ownerAppeal>): Promise<OwnerPage> {
+    return ownerAppeals(this.deps, ownerOf(who), input);
   }
 
   @Get('documents/:document')

@@ -1,5 +1,6 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
+import type { Authority, Twins, mergeDogs, newAuthority } from '#libs/contracts/people';
 import type { Dog, DogListRow, NewDog, Person, newPerson } from '#libs/contracts/register';
 import { get, post, query } from './client.js';
 
@@ -34,6 +35,29 @@ export function useAddToDog(dog: string) {
       void queries.invalidateQueries({ queryKey: ['dogs'] });
     },
   });
+}
+
+export const useTwins = () => useQuery({ queryKey: ['dogs', 'twins'], queryFn: () => get<Twins>('/dog-twins') });
+
+export function useMergeDogs(kept: string) {
+  const queries = useQueryClient();
+  return useMutation({
+    mutationFn: (body: z.input<typeof mergeDogs>) => post<Dog>(`/dogs/${kept}/merge`, body),
+    onSuccess: (dog) => {
+      queries.setQueryData(['dog', dog.id], dog);
+      void queries.invalidateQueries({ queryKey: ['dogs'] });
+    },
+  });
+}
+
+type Authorities = { rows: Authority[] };
+export function useAuthorities(dog: string) {
+  const queries = useQueryClient();
+  const keep = (page: Authorities) => queries.setQueryData(['authorities', dog], page);
+  const read = useQuery({ queryKey: ['authorities', dog], queryFn: () => get<Authorities>(`/dogs/${dog}/authorities`) });
+  const add = useMutation({ mutationFn: (body: z.input<typeof newAuthority>) => post<Authorities>(`/dogs/${dog}/authorities`, body), onSuccess: keep });
+  const end = useMutation({ mutationFn: (authority: string) => post<Authorities>(`/dogs/${dog}/authorities/${authority}/end`), onSuccess: keep });
+  return { ...read, add, end };
 }
 
 export const useNewPerson = () => useMutation({ mutationFn: (body: z.input<typeof newPerson>) => post<Person>('/people', body) });

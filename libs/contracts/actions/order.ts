@@ -7,6 +7,8 @@ export const orderActions = {
   addStudy: z.object({ protocol: field(z.string().max(60), 'Study', { pick: 'protocols' }), centre: pickOne('centres', 'Grading centre') }),
   namePayer: z.object({ payer: pickOne('people', 'Who pays') }),
   confirmAddressees: z.object({ people: pickSome('people', 'Who gets the result') }),
+  nameSigners: z.object({ rule: field(z.enum(['any', 'all']), 'Whose yes is needed', { help: 'All: each owner and co-owner in the register signs every consent.' }) }),
+  chooseLetterTime: z.object({ person: pickOne('people', 'Who wants it'), anyTime: yes('Letters may come at any time, also at night and before a free day') }),
   cancelOrder: z.object({ why }),
   openVisit: z.object({
     studies: pickSome('studies', 'For which studies'),

@@ -18,7 +18,7 @@ export const drugLine = z.object({
 });
 export type DrugLine = z.infer<typeof drugLine>;
 
-const signature = { signerRole: field(z.enum(['owner', 'agent']), 'Signs as'), authority: field(z.string().max(80), 'Stored authority, for an agent').optional(), signatureSvg: z.string().max(40_000).optional(), typedName: z.string().trim().max(200).optional() };
+const signature = { signerRole: field(z.enum(['owner', 'agent']), 'Signs as'), authority: pickOne('authorities', 'Stored authority of the agent').optional(), signatureSvg: z.string().max(40_000).optional(), typedName: z.string().trim().max(200).optional() };
 
 export const sedationConsent = z.object({
   answer: field(answer.exclude(['unknown']), 'Agrees to the sedation'),

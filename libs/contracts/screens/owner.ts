@@ -23,8 +23,16 @@ export const ownerPage = z.object({
     sendAll: z.object({ answered: z.string().nullable(), text: z.string(), version: z.string() }),
     statistics: z.object({ answered: z.string().nullable(), text: z.string(), version: z.string() }),
   }),
-  results: z.array(z.object({ study: z.string(), words: z.array(z.string()), dog: z.string(), readOn: z.string() })),
+  results: z.array(z.object({
+    study: z.string(), words: z.array(z.string()), dog: z.string(), readOn: z.string(),
+    /** Where a second reading can still be asked for; what it finds then stands. */
+    appeal: z.object({ study: id, result: id, until: localDay }).nullable(),
+  })),
   documents: z.array(z.object({ id, name: z.string(), at: z.string() })),
+  /** The dog changed hands: on which side whoever looks stands, and whether it is waited for. */
+  transfer: z.object({ party: z.enum(['seller', 'buyer']), day: localDay, said: z.boolean(), agreed: z.boolean() }).nullable(),
+  /** Letters at any time, or only while somebody can be reached; in words, when that is. */
+  letters: z.object({ anyTime: z.boolean(), reachable: z.string() }),
   signer: z.object({ person: id, name: z.string(), role: z.enum(['owner', 'agent']) }),
 });
 export type OwnerPage = z.infer<typeof ownerPage>;
@@ -43,6 +51,8 @@ export const ownerConsents = z.object({
   typedName: z.string().trim().min(1, 'Please write your name.').max(200),
 });
 export type OwnerConsents = z.infer<typeof ownerConsents>;
+export const ownerAppeal = z.object({ study: id, result: id });
+export const ownerLetterTime = z.object({ anyTime: z.boolean() });
 export const ownerWithdraw = z.object({ purpose: z.enum(['sedation', 'study', 'sendAll', 'statistics']), subject: id.optional(), why: sentence.optional() });
 
 /** Public page of a certificate: everything that is printed, and whether it still stands. No owner. */

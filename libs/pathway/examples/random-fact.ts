@@ -22,6 +22,8 @@ export const randomPayload: { [T in FactType]: (c: Chooser) => Payloads[T] } = {
   studyAdded: (c) => ({ ...study(c), protocol: c.of(['hipLaxity', 'hipExtended', 'elbow', 'none']), version: '1', ...centre(c) }),
   payerNamed: () => ({ payer: 'owner' }),
   addresseesConfirmed: (c) => ({ addressees: addressees(c) }),
+  signersNamed: (c) => c.of([{ rule: 'any' as const, signers: [] }, { rule: 'all' as const, signers: ['owner'] }]),
+  letterTimeChosen: (c) => ({ person: c.of(['owner', 'buyer']), anyTime: c.bool() }),
   orderCancelled: () => ({ why }),
   referralOffered: (c) => ({ referral: c.of(['f1', 'f2']), to: 'p-lock', expires: day(c), ownerAgreed: c.bool() }),
   referralAnswered: (c) => ({ referral: c.of(['f1', 'f2']), answer: c.of(['accepted', 'declined', 'takenBack']) }),

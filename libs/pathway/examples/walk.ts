@@ -170,6 +170,7 @@ function ownWords(action: Action, on: On, { facts, evaluation }: Place, c: Choos
     case 'settleConflict': return { keep: c.of(study?.results.conflict ?? []).result };
     case 'withdrawResult': case 'askAppeal': return { result: accepted };
     case 'releaseLetter': case 'releaseAgain': return { letter: fresh, kind: 'result', result: accepted, to: picture.order.addressees.map((one) => one.person) };
+    case 'releaseFilmsRejected': return { letter: fresh, kind: 'filmsRejected', result: undefined, to: ['owner'] };
     case 'releaseCorrection': return { letter: fresh, kind: 'correction', result: undefined, to: ['owner'] };
     case 'recordOutcome': case 'resolveLetter': return {
       letter: study?.facts.latest('letterReleased', (letter) => letter.kind === 'result' && letter.result === accepted)?.letter, to: study?.letters.undelivered[0],

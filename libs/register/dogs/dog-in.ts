@@ -18,6 +18,8 @@ export async function ownDog(tx: Tx, actor: Actor, dog: string): Promise<string>
   const seen = await tx.dog.findUnique({ where: { id: knownId(dog) }, select: { practiceId: true } });
   if (!seen) throw notFound();
   if (seen.practiceId !== actor.practice) throw new StepError('NOT_YOUR_ROLE', 'This dog is in the register of the practice that referred it. Ask them to change it.');
+  const merged = await tx.dogMerge.findUnique({ where: { goneId: dog }, select: { animalId: true } });
+  if (merged) throw new StepError('ALREADY_THERE', `The entry ${merged.animalId} was merged into another. Open the dog by its name or number.`);
   await tx.$executeRaw`SELECT 1 FROM dog WHERE id = ${dog}::uuid FOR UPDATE`;
   return dog;
 }

@@ -13,15 +13,17 @@ const ours = (table: string, dog: string): string => `(${table}.practice_id = $1
 
 /** Dogs by what was typed, nearest first: name and call name, number, then the owner's name or phone. $4 text, $5 digits or null. */
 export const DOG_HITS = `${SHARED}, mine AS (
-  SELECT d.id, d.call_name, d.animal_id FROM dog d WHERE ${ours('d', 'id')}
+  SELECT d.id, d.call_name, d.animal_id FROM dog d WHERE ${ours('d', 'id')} AND NOT EXISTS (SELECT 1 FROM dog_merge x WHERE x.gone_id = d.id)
 ), holder AS (
-  SELECT r.dog_id, r.person_id FROM dog_role r WHERE ${ours('r', 'dog_id')} AND ${STANDS} AND $4 <> ''
+  SELECT r.dog_id, r.person_id FROM dog_role r WHERE ${ours('r', 'dog_id')} AND r.dog_id IN (SELECT id FROM mine) AND ${STANDS} AND $4 <> ''
 ), hit AS (
   SELECT m.id, CASE WHEN $4 = '' THEN 1 WHEN m.animal_id = upper($4) THEN 3 WHEN $5::text IS NOT NULL THEN 0 ELSE ${likeness('m.call_name', '$4')} END AS score FROM mine m
   UNION ALL
-  SELECT n.dog_id, ${likeness('n.name', '$4')} FROM dog_name n WHERE $4 <> '' AND $5::text IS NULL AND ${ours('n', 'dog_id')}
+  SELECT x.kept_id, 3 FROM dog_merge x JOIN mine m ON m.id = x.kept_id WHERE x.animal_id = upper($4)
   UNION ALL
-  SELECT i.dog_id, 2 FROM dog_identifier i WHERE $4 <> '' AND ${ours('i', 'dog_id')} AND strpos(i.value, COALESCE($5::text, upper($4))) > 0
+  SELECT n.dog_id, ${likeness('n.name', '$4')} FROM dog_name n WHERE $4 <> '' AND $5::text IS NULL AND ${ours('n', 'dog_id')} AND n.dog_id IN (SELECT id FROM mine)
+  UNION ALL
+  SELECT i.dog_id, 2 FROM dog_identifier i WHERE $4 <> '' AND ${ours('i', 'dog_id')} AND i.dog_id IN (SELECT id FROM mine) AND strpos(i.value, COALESCE($5::text, upper($4))) > 0
   UNION ALL
   SELECT h.dog_id, CASE WHEN $5::text IS NULL THEN 0.9 * (${likeness('p.name', '$4')}) WHEN ${phoneHas('p.phone', '$5')} THEN 2 ELSE 0 END
   FROM holder h JOIN person p ON p.id = h.person_id WHERE p.practice_id = $1::uuid OR p.id = ANY(ARRAY(SELECT person_id FROM holder JOIN shared ON shared.id = holder.dog_id))

@@ -14,6 +14,8 @@ import { workOn, type Stated, type Work } from '../record/work.js';
 import { estimateOf } from './estimate-of.js';
 import { findFitness } from './find-fitness.js';
 import { holdSlot } from './hold-slot.js';
+import { refuseWhileClosing } from '../closing/refuse-while-closing.js';
+import { signersAsBefore } from '../order/name-signers.js';
 import { answersNotAsked } from './questions-for.js';
 import { refuseWhatCannotBe } from './refuse-what-cannot-be.js';
 import { sayBooked } from './say-booked.js';
@@ -30,8 +32,6 @@ export async function createBooking(deps: StepDeps, actor: Actor, input: NewBook
   });
 }
 
-async function openOrder(tx: Tx, now: Date, actor: Actor, input: NewBooking): Promise<OrderRecord> {
-  const dog = await tx.dog.findFirst({ where: { id: input.dog, practiceId: actor.practice }, select: { id: true } });
 /** The order with its first visit; nobody is told yet. */
 export async function openBooking(tx: Tx, deps: StepDeps, actor: Actor, input: NewBooking): Promise<Work> {
   const order = await openOrder(tx, deps.clock.now(), actor, input);
@@ -40,8 +40,11 @@ export async function openBooking(tx: Tx, deps: StepDeps, actor: Actor, input: N
   return work;
 }
 
+async function openOrder(tx: Tx, now: Date, actor: Actor, input: NewBooking): Promise<OrderRecord> {
+  const dog = await tx.dog.findFirst({ where: { id: input.dog, practiceId: actor.practice }, select: { id: true } });
   if (!dog) throw badInput('dog', 'This dog is not in your register.');
-  const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { letters: true, nextNumber: true } });
+  const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { letters: true, nextNumber: true, policy: true } });
+  refuseWhileClosing(practice.policy);
   const accession = nextAccession(practice.letters, now.getUTCFullYear(), practice.nextNumber - 1);
   // Two desks at once: the second waits here and takes the next number.
   const claimed = await tx.practice.updateMany({ where: { id: actor.practice, nextNumber: practice.nextNumber }, data: { nextNumber: accession.number + 1 } });
@@ -88,6 +91,7 @@ async function statements(work: Work, input: NewBooking, visit: string, studies:
   ];
   if (input.estimateAccepted) stated.push({ type: 'estimateAccepted', visit, amountMinor: estimate.total.amountMinor, currency: estimate.total.currency, how: input.estimateAccepted.how, payer: input.estimateAccepted.by, detail: { name: await personName(work, input.estimateAccepted.by), lines: estimate.lines } });
   for (const s of studies) stated.push({ type: 'fitnessChecked', visit, study: s.id, problems: await findFitness(tx, { practice: actor.practice, dog: input.dog, order: order.id, protocol: s.protocol, version: s.version, day: slot.day, operator: slot.operator }) });
+  stated.push(...(await signersAsBefore(work)));
   return stated;
 }
 

@@ -31,7 +31,7 @@ export async function consentCopySnapshot(work: Work, signer: string): Promise<C
     practice: practiceOnPaper(work),
     orderNumber: work.order.accession,
     dog: await dogOnPaper(work),
-    signer: { name: person?.name ?? String(last.detail?.name ?? ''), role: last.signerRole, authority: last.authority ?? null },
+    signer: { name: person?.name ?? String(last.detail?.name ?? ''), role: last.signerRole, authority: typeof last.detail?.authority === 'string' ? last.detail.authority : null },
     explainedBy: null,
     purposes: await Promise.all(given.map((f) => purposeOf(work, f))),
     signature: { signedAt: moment(work, last.at), how: String(last.detail?.how ?? 'at the practice'), drawn: strokesOf(svg) },

@@ -1,13 +1,14 @@
-import { personName } from '../record/person-name.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { signatureDetail } from './signature.js';
 import { textInForce } from './text-in-force.js';
+import { whoSigns } from './who-signs.js';
 
 /** A yes to the sedation carries the wishes for an emergency; without them the dog is not put to sleep. */
 export const consentSedation = useCase('consentSedation', async (work, on, input) => {
   if (input.answer === 'yes' && !input.emergency) throw badInput('emergency', 'Please say what to do in an emergency, up to which amount, and whom to call.');
   const currency = await currencyOf(work);
+  const { signed, detail } = await whoSigns(work, input, 'sedation');
   return [
     {
       type: 'consentGiven',
@@ -15,11 +16,9 @@ export const consentSedation = useCase('consentSedation', async (work, on, input
       visit: on,
       textVersion: textInForce(work, 'sedationText'),
       answer: input.answer,
-      signer: input.signer,
-      signerRole: input.signerRole,
-      ...(input.authority ? { authority: input.authority } : {}),
+      ...signed,
       ...(input.emergency ? { emergency: { ...input.emergency, currency } } : {}),
-      detail: signatureDetail(input, await personName(work, input.signer), work.actor.roles[0] === 'owner' ? 'by link' : 'at the practice'),
+      detail: signatureDetail(input, detail, work.actor.roles[0] === 'owner' ? 'by link' : 'at the practice'),
     },
   ];
 });

@@ -1,10 +1,11 @@
-import { personName } from '../record/person-name.js';
 import { useCase } from '../record/use-case.js';
 import { signatureDetail } from './signature.js';
 import { studyText } from './text-in-force.js';
+import { whoSigns } from './who-signs.js';
 
 export const consentStudy = useCase('consentStudy', async (work, on, input) => {
   const { version, centre } = studyText(work, on);
+  const { signed, detail } = await whoSigns(work, input, 'study');
   return [
     {
       type: 'consentGiven',
@@ -13,10 +14,8 @@ export const consentStudy = useCase('consentStudy', async (work, on, input) => {
       centre,
       textVersion: version,
       answer: input.answer,
-      signer: input.signer,
-      signerRole: input.signerRole,
-      ...(input.authority ? { authority: input.authority } : {}),
-      detail: signatureDetail(input, await personName(work, input.signer), work.actor.roles[0] === 'owner' ? 'by link' : 'at the practice'),
+      ...signed,
+      detail: signatureDetail(input, detail, work.actor.roles[0] === 'owner' ? 'by link' : 'at the practice'),
     },
   ];
 });

@@ -1,4 +1,6 @@
+import { closureFacts } from '../centre/closure-facts.js';
 import { useCase } from '../record/use-case.js';
 import { sealPackage } from './seal-package.js';
 
-export const seal = useCase('seal', (work, on) => sealPackage(work, on));
+/** A centre that is known to be closed holds the package from the moment at which it could be sent. */
+export const seal = useCase('seal', async (work, on) => [...(await sealPackage(work, on)), ...(await closureFacts(work, work.evaluation.studies[on]!.centre))]);

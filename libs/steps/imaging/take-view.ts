@@ -44,5 +44,7 @@ async function otherDog({ tx, order }: Work, patientId: string | null): Promise<
   if (!patientId) return [];
   const dog = await tx.dog.findUnique({ where: { id: order.dog }, select: { animalId: true } });
   const numbers = await tx.dogIdentifier.findMany({ where: { dogId: order.dog }, select: { value: true } });
-  return dog?.animalId === patientId || numbers.some((n) => n.value === patientId) ? [] : ['animalId'];
+  // A dog that was entered twice has two animal numbers, and a film may carry either.
+  const merged = await tx.dogMerge.findFirst({ where: { keptId: order.dog, animalId: patientId }, select: { goneId: true } });
+  return merged || dog?.animalId === patientId || numbers.some((n) => n.value === patientId) ? [] : ['animalId'];
 }

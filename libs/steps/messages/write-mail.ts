@@ -10,7 +10,7 @@ import { mailHtml, mailText } from './mail-html.js';
 import type { MessageRow } from './message-row.js';
 import { renderMail } from './templates.js';
 
-const WITH_OWNER_LINK = new Set(['confirmation', 'reminder', 'ownerLink', 'result', 'correction', 'filmsRejected']);
+const WITH_OWNER_LINK = new Set(['confirmation', 'reminder', 'slotOffer', 'missed', 'ownerLink', 'result', 'correction', 'filmsRejected', 'transferSeller', 'transferBuyer', 'newPractice', 'centreClosed']);
 const DAYS = { owner: 120, reader: 60, join: 14 };
 
 /** Text, links, papers and calendar file of a claimed message. Links are made now, so that no token is ever stored. */
@@ -22,7 +22,7 @@ export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<Outgoi
     ownerLink: WITH_OWNER_LINK.has(m.body.template) && m.personId ? await ownerLinkFor(tx, deps.publicUrl, m, now) : undefined,
     ownerLinks: m.body.template === 'groupBooked' ? await groupLinksFor(tx, deps.publicUrl, m, now) : undefined,
     joinLink: m.body.template === 'join' || m.body.template === 'joinPractice' ? await joinLinkFor(tx, deps.publicUrl, m, now) : undefined,
-    readerLink: m.body.template === 'package' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
+    readerLink: m.body.template === 'package' || m.body.template === 'secondReading' ? await readerLinkFor(tx, deps.publicUrl, m, now) : undefined,
   }));
   const { subject, paragraphs } = renderMail(m.body.template, { data: m.body.data, toName: m.toName, practice, ...(ownerLink ? { ownerLink } : {}), ...(ownerLinks ? { ownerLinks } : {}), ...(readerLink ? { readerLink } : {}), ...(joinLink ? { joinLink } : {}) });
   await deps.db.system('note a subject', (tx) => tx.$executeRaw`UPDATE message SET subject = ${subject} WHERE id = ${m.id}::uuid`);

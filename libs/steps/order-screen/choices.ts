@@ -1,7 +1,10 @@
 import type { Choice, OrderScreen } from '#libs/contracts/screens/order';
 import { currentProtocols, findProtocol } from '#libs/science/protocols/catalogue';
+import { shortDay } from '../record/day-words.js';
 import type { Work } from '../record/work.js';
 import type { ScreenSource } from './screen-source.js';
+
+const COVERED: Record<string, string> = { sedation: 'sedation', study: 'pictures', sendAll: 'sending every film' };
 
 /** What the forms of the next actions are filled in from. */
 export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pick<Work, 'facts' | 'evaluation' | 'order'>, names: Record<string, string>): OrderScreen['choices'] {
@@ -16,6 +19,7 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
     nurses: staff('nurse'),
     rooms: source.rooms,
     people: [...people.values()],
+    authorities: source.authorities.map((a) => ({ id: a.id, name: `${a.agent} for ${a.owner}`, hint: `${a.covers.map((c) => COVERED[c] ?? c).join(', ')}, until ${shortDay(a.until)}` })),
     practices: source.directory.filter((q) => q.id !== order.practice).map((q) => ({ id: q.id, name: q.name, hint: q.place })),
     centres: Object.entries(order.centres ?? {}).map(([id, c]) => ({ id, name: c.name })),
     protocols: currentProtocols().map((p) => ({ id: p.code, name: p.name, hint: `version ${p.version}` })),

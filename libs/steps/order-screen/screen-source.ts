@@ -1,5 +1,7 @@
 import type { Prices } from '#libs/contracts/register';
 import type { DogRow } from '#libs/register/dog-of-row';
+import type { IncidentKind } from '../incident/open-incident.js';
+import type { OrderReadings } from '../result/accepted-readings.js';
 import type { OrderRow } from '../record/order-record.js';
 
 /** One row of SCREEN. */
@@ -13,7 +15,11 @@ export interface ScreenSource {
   staff: { id: string; name: string; roles: string[] }[];
   rooms: { id: string; name: string }[];
   directory: { id: string; name: string; place: string }[];
+  authorities: { id: string; agent: string; owner: string; covers: string[]; until: string }[];
   prices: Prices | null;
+  incidents: { id: string; kind: IncidentKind; openedAt: string; openedBy: string; closedAt: string | null; closedBy: string | null; words: string | null }[];
+  /** Of the dog's other orders. */
+  others: OrderReadings[];
 }
 
 /** Who looks: what they may do is marked for them. */

@@ -1,5 +1,6 @@
 import { DOG } from '#libs/register/dog-sql';
 import { RECORD, RECORD_FROM } from '../record/order-sql.js';
+import { readingsOf } from '../result/accepted-readings.js';
 
 const at = (column: string) => `to_char(${column} AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"')`;
 
@@ -19,5 +20,8 @@ SELECT ${RECORD} AS record, ${DOG} AS dog,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', s.id, 'name', s.name, 'roles', s.roles) ORDER BY s.name) FROM staff s WHERE s.practice_id = $4::uuid AND s.active), '[]') AS staff,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', r.id, 'name', r.name) ORDER BY r.name) FROM room r WHERE r.practice_id = $4::uuid), '[]') AS rooms,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', q.id, 'name', q.name, 'place', q.place)) FROM app.practice_directory() q), '[]') AS directory,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', u.id, 'agent', a.name, 'owner', w.name, 'covers', u.covers, 'until', u.valid_until) ORDER BY a.name) FROM authority u JOIN person a ON a.id = u.agent_id JOIN person w ON w.id = u.owner_id WHERE u.dog_id = o.dog_id AND u.ended_at IS NULL), '[]') AS authorities,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', n.id, 'kind', n.kind, 'openedAt', ${at('n.opened_at')}, 'openedBy', n.opened_by, 'closedAt', ${at('n.closed_at')}, 'closedBy', n.closed_by, 'words', n.words) ORDER BY n.opened_at) FROM incident n WHERE n.order_id = o.id), '[]') AS incidents,
+  COALESCE((SELECT jsonb_agg(x.readings) FROM (SELECT ${readingsOf('other')} AS readings FROM orders other WHERE other.dog_id = o.dog_id AND other.id <> o.id) x), '[]') AS others,
   (SELECT prices FROM practice WHERE id = o.practice_id) AS prices
 ${RECORD_FROM} WHERE o.id = $1::uuid`;

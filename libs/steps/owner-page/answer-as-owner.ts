@@ -7,14 +7,16 @@ import { isOpenStudy } from '#libs/pathway/steps';
 import { act } from '../act.js';
 import { readOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
-import { notFound } from '../record/step-error.js';
+import { notFound, StepError } from '../record/step-error.js';
 import { workOn } from '../record/work.js';
 import { ownerActor, type Owner } from './owner.js';
 import { readOwnerPage } from './read-owner-page.js';
+import { refuseOutsider } from './sides-of-a-sale.js';
 
 /** The owner's words go the same way as everybody's; each consent is a fact of its own, at the version it was read at. */
 async function say(deps: StepDeps, owner: Owner, action: ActionName, on: string, input: Record<string, unknown>): Promise<void> {
   const page = await readOwnerPage(deps, owner);
+  refuseOutsider(page, action);
   await act(deps, ownerActor(owner), owner.order, action, { key: randomUUID(), version: page.version, on, input }, () => Promise.resolve());
 }
 
@@ -56,5 +58,23 @@ export async function ownerWithdraws(deps: StepDeps, owner: Owner, input: { purp
   if (input.purpose === 'sedation') await say(deps, owner, 'withdrawSedation', input.subject ?? page.visit?.id ?? owner.order, why);
   else if (input.purpose === 'statistics') await say(deps, owner, 'answerStatistics', owner.order, { answer: 'no', signer: owner.person });
   else for (const study of input.subject ? [input.subject] : page.consents.studies.map((s) => s.study)) await say(deps, owner, 'withdrawStudy', study, { purpose: input.purpose, ...why });
+  return readOwnerPage(deps, owner);
+}
+
+export async function ownerAppeals(deps: StepDeps, owner: Owner, { study, result }: { study: string; result: string }): Promise<OwnerPage> {
+  await say(deps, owner, 'askAppeal', study, { result, asker: owner.person });
+  return readOwnerPage(deps, owner);
+}
+
+/** The yes to sharing what comes of the pictures, after the dog was sold. */
+export async function ownerAgreesTransfer(deps: StepDeps, owner: Owner): Promise<OwnerPage> {
+  const { transfer } = await readOwnerPage(deps, owner);
+  if (!transfer || transfer.said) throw new StepError('NOT_AT_THIS_STEP', transfer ? 'You have said yes already.' : 'Nothing waits for your yes: no sale of this dog is written down.');
+  await say(deps, owner, 'agreeTransfer', owner.order, { party: transfer.party });
+  return readOwnerPage(deps, owner);
+}
+
+export async function ownerChoosesLetterTime(deps: StepDeps, owner: Owner, { anyTime }: { anyTime: boolean }): Promise<OwnerPage> {
+  await say(deps, owner, 'chooseLetterTime', owner.order, { person: owner.person, anyTime });
   return readOwnerPage(deps, owner);
 }

@@ -1,9 +1,12 @@
 import { questions, questionWords } from '#libs/contracts/common';
 import type { OwnerPage } from '#libs/contracts/screens/owner';
 import type { Prices } from '#libs/contracts/register';
+import { addDays } from '#libs/pathway/days';
 import { evaluate } from '#libs/pathway/evaluate';
 import { isOpenStudy, isOpenVisit } from '#libs/pathway/steps';
+import type { Fact } from '#libs/pathway/facts';
 import { holdWords } from '#libs/pathway/words';
+import { localDay } from '#libs/pathway/zones';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { dogOfRow, type DogRow } from '#libs/register/dog-of-row';
 import { questionsFor, type Asked } from '../booking/questions-for.js';
@@ -13,10 +16,14 @@ import { withRules, type OrderRow } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { notFound } from '../record/step-error.js';
 import type { Work } from '../record/work.js';
+import { jointsOf } from '../result/joints-of.js';
+import { partyOf, type Side } from '../order/transfer-parties.js';
 import { consentsOf, type OwnerText } from './owner-consents-view.js';
 import { OWNER } from './owner-sql.js';
 import { lastVisit, ownerKnots, ownerStatus } from './owner-status.js';
 import type { Owner } from './owner.js';
+import { reachableWords } from './reachable-words.js';
+import { isOfSide, pageOfSide } from './sides-of-a-sale.js';
 
 interface Row { record: OrderRow; dog: DogRow; texts: OwnerText[]; documents: { id: string; kind: string; name: string; subject: string | null; printed: boolean; at: string }[]; prices: Prices | null }
 
@@ -30,9 +37,19 @@ export async function readOwnerPage(deps: StepDeps, owner: Owner): Promise<Owner
 }
 
 export function ownerPage(row: Row, owner: Owner, now: Date): OwnerPage {
+  return pageOfSide(wholePage(row, owner, now));
+}
+
+function wholePage(row: Row, owner: Owner, now: Date): OwnerPage {
   const order = withRules(row.record);
   const evaluation = evaluate(order.facts, now.toISOString(), order.rules);
-  const facts: Work['facts'] = (type) => order.facts.filter((f): f is never => f.type === type);
+  const all: Work['facts'] = (type) => order.facts.filter((f): f is never => f.type === type);
+  const side = partyOf({ facts: all }, owner.person);
+  // Where every owner signs, each sees what they themselves have answered.
+  const named = all('signersNamed').at(-1);
+  const apart = named?.rule === 'all' && named.signers.includes(owner.person);
+  const seen = (f: Fact) => (!side || isOfSide(side, owner.person, f)) && !(apart && f.type === 'consentGiven' && (f.for ?? f.signer) !== owner.person);
+  const facts: Work['facts'] = (type) => all(type).filter(seen);
   const work = { order, evaluation, facts, now };
   const dog = dogOfRow(row.dog);
   const practice = order.practices[order.practice]!;
@@ -49,15 +66,17 @@ export function ownerPage(row: Row, owner: Owner, now: Date): OwnerPage {
     dog: { name: dog.callName, breed: dog.breed, sex: dog.sex, transponder: dog.identifiers.find((i) => !i.until)?.shown ?? 'none' },
     practice: { name: practice.name, address: practice.address, phone: practice.phone, zone: practice.zone },
     status: ownerStatus(evaluation, dog.callName),
-    knots: ownerKnots(evaluation),
-    toDo: once.filter((h) => TO_DO.has(h.code)),
+    knots: side?.party === 'buyer' && !open ? [] : ownerKnots(evaluation),
+    toDo: once.filter((h) => TO_DO.has(h.code) && (h.code !== 'TRANSFER_NOT_AGREED' || !side?.said)),
     waiting: once.filter((h) => !TO_DO.has(h.code)).map((h) => h.words),
     visit: open?.day && open.start ? { id: open.id, day: open.day, start: open.start, advice: adviceOf(work, open.id, row.texts) } : null,
     estimate: open ? estimateFor(work, open.id, row.prices) : null,
     questions: open ? questionsOf(work, open.id, dog) : [],
     consents: consentsOf(work, open?.id, row.texts),
     results: Object.values(evaluation.studies).filter((s) => s.step === 'released' || s.step === 'reported').flatMap((s) => resultFor(work, s.id)),
-    documents: row.documents.filter((d) => d.kind !== 'certificate' || d.printed).filter((d) => d.kind !== 'letter' || owned(work, d.subject, owner)).map(({ id, name, at }) => ({ id, name, at })),
+    documents: row.documents.filter((d) => mayRead(work, d, owner, side)).map(({ id, name, at }) => ({ id, name, at })),
+    transfer: side ? { party: side.party, day: side.sale.day, said: side.said, agreed: side.agreed } : null,
+    letters: { anyTime: all('letterTimeChosen').findLast((f) => f.person === owner.person)?.anyTime ?? false, reachable: reachableWords(order.rules.practices[order.practice]!) },
     signer: { person: owner.person, name: owner.name, role: 'owner' },
   };
 }
@@ -66,6 +85,14 @@ type Seen = Pick<Work, 'facts' | 'evaluation' | 'order'>;
 
 /** A letter that was addressed to this person. */
 const owned = ({ facts }: Seen, letter: string | null, owner: Owner): boolean => facts('letterReleased').some((f) => f.letter === letter && f.to.includes(owner.person));
+
+/** A letter is its addressees', a consent its signer's; of the rest, a sale leaves each side its own time. */
+function mayRead(work: Seen, d: Row['documents'][number], owner: Owner, side: Side | undefined): boolean {
+  if (d.kind === 'letter') return owned(work, d.subject, owner);
+  if (d.kind === 'consentCopy') return d.subject === owner.person;
+  if (d.kind === 'certificate') return d.printed && (!side || work.facts('letterReleased').some((f) => f.study === d.subject));
+  return !side || (side.party === 'buyer') === (d.at >= side.sale.rec.slice(0, 19));
+}
 
 function adviceOf({ facts }: Seen, visit: string, texts: OwnerText[]): { title: string; body: string; approvedBy: string } | null {
   const advice = facts('visitBooked').filter((f) => f.visit === visit).map((f) => f.detail?.advice).findLast((a) => typeof a === 'string');
@@ -83,11 +110,18 @@ function questionsOf({ facts }: Seen, visit: string, dog: Asked): OwnerPage['que
   return questionsFor(dog).map(({ question, words }) => ({ question, words, answer: given.map((f) => f.answers[question]).filter((a) => a !== undefined).at(-1) ?? null }));
 }
 
-function resultFor({ facts, evaluation }: Seen, study: string): OwnerPage['results'] {
+function appealUntil({ rules }: Seen['order'], id: string, letterAt: string): string {
+  const centre = rules.centres[id];
+  return addDays(localDay(letterAt, centre?.calendar.zone ?? 'UTC'), centre?.appealDays ?? 0);
+}
+
+function resultFor({ facts, evaluation, order }: Seen, study: string): OwnerPage['results'] {
   const letter = facts('letterReleased').filter((f) => f.study === study && f.kind === 'result').at(-1);
   const arrived = facts('resultArrived').find((f) => f.result === letter?.result);
   const standing = evaluation.studies[study]!;
   const protocol = findProtocol(standing.protocol, standing.version);
   if (!arrived || !protocol) return [];
-  return [{ study: protocol.deskName, words: arrived.joints.map((j) => jointWords(protocol, j)).map((j) => `${j.name}: ${j.words}`), dog: dogWords(protocol, arrived.joints), readOn: arrived.at.slice(0, 10) }];
+  const joints = jointsOf(facts, arrived);
+  const found = { study: protocol.deskName, words: joints.map((j) => jointWords(protocol, j)).map((j) => `${j.name}: ${j.words}`), dog: dogWords(protocol, joints), readOn: arrived.at.slice(0, 10) };
+  return [{ ...found, appeal: standing.next.includes('askAppeal') ? { study, result: arrived.result, until: appealUntil(order, standing.centre, letter!.at) } : null }];
 }

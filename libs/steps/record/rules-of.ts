@@ -1,7 +1,7 @@
 import { youngestFor } from '#libs/science/age';
 import { holidaysOf } from '#libs/science/holidays';
 import { allProtocols } from '#libs/science/protocols/catalogue';
-import type { CentreRules, PracticeRules, ProtocolRules, Rules } from '#libs/pathway/rules';
+import type { CentreRules, PracticeRules, ProtocolRules, Reachable, Rules } from '#libs/pathway/rules';
 import type { CentreRow, OrderRow, PracticeRow, SchemeBreeds } from './order-record.js';
 
 /** The frozen data that this order is judged by, from the register's rows. */
@@ -49,8 +49,17 @@ function centreRules(c: CentreRow): CentreRules {
 
 const letterModes = { each: { mode: 'each' as const } };
 
+interface ReachablePolicy { reachable?: { weekdays: number[]; closed: string[] }; region?: string; holidays?: string[] }
+
+const WORKING_WEEK = [1, 2, 3, 4, 5];
+
+/** Where a practice has said nothing else: Monday to Friday, without the holidays on which it takes no visits either. */
+function reachableOf({ reachable, region, holidays: own = [] }: ReachablePolicy): Reachable {
+  return { weekdays: reachable?.weekdays ?? WORKING_WEEK, closed: [...(reachable?.closed ?? []), ...own, ...(region ? regionHolidays(region) : [])] };
+}
+
 function practiceRules(p: PracticeRow): PracticeRules {
-  const policy = p.policy as { letters?: PracticeRules['letters']; quiet?: PracticeRules['quiet'] };
+  const policy = p.policy as { letters?: PracticeRules['letters']; quiet?: PracticeRules['quiet'] } & ReachablePolicy;
   return {
     zone: p.zone,
     letters: policy.letters ?? letterModes.each,
@@ -58,5 +67,6 @@ function practiceRules(p: PracticeRow): PracticeRules {
     sendAllText: p.texts.consentSendAll ?? 'none',
     statisticsText: p.texts.consentStatistics ?? 'none',
     quiet: policy.quiet ?? { from: 20, to: 8 },
+    reachable: reachableOf(policy),
   };
 }

@@ -4,8 +4,12 @@ import { certificateSerial, SERIAL_BYTES } from '#libs/science/identifiers/certi
 import { sayToOwners } from '../messages/say-to-owner.js';
 import { shortDay } from '../record/day-words.js';
 import type { Stated, Work } from '../record/work.js';
+import { acceptedReferral } from '../referral/open-referral.js';
+import { tellPractice } from '../referral/tell-practice.js';
+import { acceptedResult } from './accepted-result.js';
 import { addressees } from './addressees.js';
 import { certificateSnapshot } from './certificate-snapshot.js';
+import { earlierOnPaper } from './earlier-on-paper.js';
 import { disagree, letterBase, stillOut, type Addressee } from './letter-base.js';
 import { checkAddress } from './on-paper.js';
 import { storeDocument } from './store-document.js';
@@ -17,16 +21,24 @@ import { studyOnPaper } from './study-on-paper.js';
  */
 export async function issueResult(work: Work, study: string, result: string, only?: string[]): Promise<Stated> {
   const letter = randomUUID();
-  const paper = studyOnPaper(work, study, result);
+  const to = await addressees(work, only);
+  const paper = { ...studyOnPaper(work, study, result), ...(await earlierOnPaper(work, study, to.map((p) => p.id))) };
   const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, study, result, paper.title));
   const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
-  const to = await addressees(work, only);
   for (const person of to) {
     const snapshot = await resultLetter(work, study, person, serial, paper, earlier);
     const document = await storeDocument(work, { kind: 'letter', name: `${paper.title}, letter to ${person.name}`, snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'result', template: 'result', data: { dog: dog.callName, study }, documents: [document, certificate], subject: letter });
   }
+  await tellOtherPractice(work, letter);
   return { type: 'letterReleased', study, letter, kind: 'result', result, to: to.map((p) => p.id), detail: { serial, names: to.map((p) => p.name), channels: to.map((p) => p.channel) } };
+}
+
+/** After a referral the result is both practices’: the one that did not release it is told. */
+async function tellOtherPractice(work: Work, letter: string): Promise<void> {
+  const referral = acceptedReferral(work);
+  const other = referral && [referral.to, work.order.practice].find((practice) => practice !== work.actor.practice);
+  if (other) await tellPractice(work, other, { once: `referral-result:${letter}`, template: 'referralResult', data: {} });
 }
 
 interface Certificate { certificate: string; serial: string; earlier: Earlier | null }
@@ -36,7 +48,7 @@ async function issuedCertificate({ tx, facts }: Work, study: string, result: str
   const serial = facts('letterReleased').findLast((f) => f.study === study && f.result === result)?.detail?.serial;
   if (typeof serial !== 'string') return null;
   const { id } = await tx.document.findUniqueOrThrow({ where: { serial }, select: { id: true } });
-  const earlier = await tx.document.findFirst({ where: { replacedBy: id }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true } });
+  const earlier = await tx.document.findFirst({ where: { replacedBy: id }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true, state: true } });
   return { certificate: id, serial, earlier };
 }
 
@@ -44,19 +56,27 @@ async function newCertificate(work: Work, study: string, result: string, title: 
   const serial = certificateSerial(randomBytes(SERIAL_BYTES));
   const earlier = await earlierCertificate(work, study);
   const certificate = await storeDocument(work, { kind: 'certificate', name: `${title}, result sheet`, snapshot: await certificateSnapshot(work, study, result, serial), serial, subject: study, forOwner: true });
-  if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { state: 'amended', replacedBy: certificate } });
+  // A withdrawn paper stays withdrawn, whatever follows it.
+  if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { ...(earlier.state === 'valid' ? { state: 'amended' } : {}), replacedBy: certificate } });
   return { certificate, serial, earlier };
 }
 
-interface Earlier { id: string; serial: string | null; at: Date }
+interface Earlier { id: string; serial: string | null; at: Date; state: string }
 
 async function earlierCertificate({ tx, order }: Work, study: string): Promise<Earlier | null> {
-  return tx.document.findFirst({ where: { orderId: order.id, kind: 'certificate', subject: study, state: { in: ['valid', 'withdrawn'] }, replacedBy: null }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true } });
+  return tx.document.findFirst({ where: { orderId: order.id, kind: 'certificate', subject: study, state: { in: ['valid', 'withdrawn'] }, replacedBy: null }, orderBy: { at: 'desc' }, select: { id: true, serial: true, at: true, state: true } });
 }
 
 async function resultLetter(work: Work, study: string, to: Addressee, serial: string, paper: ResultLetter['studies'][number], earlier: Earlier | null): Promise<ResultLetter | AmendedLetter> {
   const letter = { ...(await letterBase(work, study, to)), studies: [paper], stillOut: stillOut(work, study), disagree: disagree(work, study), check: { serial, address: checkAddress(work) } };
   if (!earlier) return { ...letter, kind: 'result' };
   const letterOf = earlier.at.toISOString().slice(0, 10);
-  return { ...letter, kind: 'amended', replaces: { letterOf, why: `The centre has sent a new reading of the same pictures. It replaces the one in our letter of ${shortDay(letterOf)}.`, serial: earlier.serial } };
+  return { ...letter, kind: 'amended', replaces: { letterOf, why: `${newReading(work, study, earlier)} It replaces the one in our letter of ${shortDay(letterOf)}.`, serial: earlier.serial } };
+}
+
+function newReading(work: Work, study: string, earlier: Earlier): string {
+  if (earlier.state === 'withdrawn') return 'The result in our earlier letter was taken back, as we wrote to you. Here is the result of these pictures.';
+  const result = acceptedResult(work, study);
+  const second = work.facts('resultArrived').find((f) => f.result === result)?.reading === 'second';
+  return second ? 'Another reader has read the same pictures, without the first reading. As was said beforehand, this second reading stands, whichever way it went.' : 'The centre has sent a new reading of the same pictures.';
 }

@@ -2,7 +2,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import { addToOutbox } from '#libs/platform/database/outbox';
 import type { Work } from '../record/work.js';
 
-export type DocumentKind = 'letter' | 'certificate' | 'goingHome' | 'consentCopy';
+export type DocumentKind = 'letter' | 'certificate' | 'goingHome' | 'consentCopy' | 'referralLetter';
 
 export interface Paper {
   kind: DocumentKind;

@@ -1,10 +1,12 @@
 import { drugLine } from '#libs/contracts/actions/visit';
 import { actionRequest } from '#libs/contracts/actions/all';
 import { bookingOptionsAsked, newBooking } from '#libs/contracts/booking';
+import { answerOffer, joinWaiting } from '#libs/contracts/waiting';
 import { groupOptionsAsked, newGroupBooking } from '#libs/contracts/group-booking';
 import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
 import { newDataRequest, requestClosed, requestExtended, requestNoted, requestVerified } from '#libs/contracts/requests';
-import { ownerAnswers, ownerConsents, ownerEstimate, ownerWithdraw } from '#libs/contracts/screens/owner';
+import { mergeDogs, newAuthority, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
+import { ownerAnswers, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { readerReject, readerResult } from '#libs/contracts/screens/reader';
 import { firstRun, join, newPractice, openLink, signIn } from '#libs/contracts/session';
 import { equipmentChecked } from '#libs/register/practice/mark-equipment-checked';
@@ -24,6 +26,9 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/booking/options': { takes: bookingOptionsAsked, from: 'staff' },
   'POST /api/bookings': { takes: newBooking, from: 'staff' },
   'POST /api/groups/options': { takes: groupOptionsAsked, from: 'staff' },
+  'POST /api/orders/:order/waiting': { takes: joinWaiting, from: 'staff' },
+  'POST /api/waiting-list/:entry/leave': 'no body',
+  'POST /api/owner/offer': { takes: answerOffer, from: 'owner' },
   'POST /api/groups': { takes: newGroupBooking, from: 'staff' },
   'POST /api/orders/:order/actions/:action': { takes: actionRequest, from: 'staff' },
   'POST /api/orders/:order/images': 'a file: tried by itself',
@@ -36,6 +41,12 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/dogs/:dog/people': { takes: addPersonRole, from: 'staff' },
   'POST /api/people': { takes: newPerson, from: 'staff' },
   'POST /api/people/:person': { takes: newPerson, from: 'staff' },
+  'POST /api/dogs/:dog/merge': { takes: mergeDogs, from: 'staff' },
+  'POST /api/dogs/:dog/authorities': { takes: newAuthority, from: 'staff' },
+  'POST /api/dogs/:dog/authorities/:authority/end': 'no body',
+  'POST /api/practice/closing': { takes: startClosing, from: 'staff' },
+  'POST /api/practice/reachable': { takes: reachableDays, from: 'staff' },
+  'POST /api/practice/centres/:centre/closures': { takes: newClosure, from: 'staff' },
   'POST /api/practice/staff': { takes: newStaff, from: 'staff' },
   'POST /api/practice/rooms': { takes: newRoom, from: 'staff' },
   'POST /api/practice/equipment': { takes: newEquipment, from: 'staff' },
@@ -61,5 +72,7 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/owner/answers': { takes: ownerAnswers, from: 'owner' },
   'POST /api/owner/estimate': { takes: ownerEstimate, from: 'owner' },
   'POST /api/owner/consents': { takes: ownerConsents, from: 'owner' },
+  'POST /api/owner/transfer': 'no body',
+  'POST /api/owner/letter-time': { takes: ownerLetterTime, from: 'owner' },
   'POST /api/owner/withdraw': { takes: ownerWithdraw, from: 'owner' },
 };

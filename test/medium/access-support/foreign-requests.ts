@@ -76,6 +76,18 @@ export const cases: Record<Route, Case> = {
   'GET /api/requests/:request/person.zip': { asks: (t) => [get(`/api/requests/${t.request}/person.zip`)] },
 
   'GET /api/orders/:order/record.zip': { asks: (t) => [get(`/api/orders/${t.order}/record.zip`)] },
+  'GET /api/dog-twins': { own: lists },
+  'GET /api/practice/closing': { own: lists },
+  'POST /api/practice/closing': { own: 'about one’s own practice' },
+  'GET /api/practice/reachable': { own: lists },
+  'POST /api/practice/reachable': { own: register },
+  'GET /api/practice/closures': { own: lists },
+  'POST /api/practice/centres/:centre/closures': { own: 'centres are every practice’s; what is heard of one is one’s own' },
+  'GET /api/dogs/:dog/authorities': { asks: (t) => [get(`/api/dogs/${t.dog}/authorities`)] },
+  'POST /api/dogs/:dog/authorities': { asks: (t, own) => [t.dog, own.dog].map((dog) => post(`/api/dogs/${dog}/authorities`, { agent: t.person, owner: own.person, covers: ['sedation'], from: '2026-01-01', until: '2027-12-01', evidence: 'A letter.' })) },
+  'POST /api/dogs/:dog/authorities/:authority/end': { asks: (t, own) => [t.dog, own.dog].map((dog) => post(`/api/dogs/${dog}/authorities/${t.authority}/end`)) },
+  'POST /api/dogs/:dog/merge': { asks: (t, own) => [post(`/api/dogs/${t.dog}/merge`, { gone: own.dog, why: 'The same dog.' }), post(`/api/dogs/${own.dog}/merge`, { gone: t.dog, why: 'The same dog.' })] },
+
   'GET /api/orders/:order': { asks: (t) => [get(`/api/orders/${t.order}`)] },
   'POST /api/orders/:order/actions/:action': {
     asks: (t, own) => [
@@ -106,6 +118,11 @@ export const cases: Record<Route, Case> = {
       answers: {}, caller: t.person, payer: t.person, addressees: [{ person: t.person, channel: 'mail' }], estimateEachMinor: 0,
     })],
   },
+  'GET /api/waiting-list': { own: lists },
+  'POST /api/orders/:order/waiting': { asks: (t, own) => [t.order, own.order].map((order) => post(`/api/orders/${order}/waiting`, { key: randomUUID(), visit: t.visit })) },
+  'POST /api/waiting-list/:entry/leave': { asks: (t) => [post(`/api/waiting-list/${t.visit}/leave`)] },
+  'GET /api/owner/offer': { own: lists },
+  'POST /api/owner/offer': { asks: (t) => [post('/api/owner/offer', { offer: t.visit, answer: 'yes' })] },
   'GET /api/groups': { own: lists },
   'GET /api/groups/:group': { asks: (t) => [get(`/api/groups/${t.order}`)] },
   'GET /api/dogs/:dog': { asks: (t) => [get(`/api/dogs/${t.dog}`)] },
@@ -135,6 +152,8 @@ export const cases: Record<Route, Case> = {
       post('/api/owner/consents', { ...signed, visit: t.visit, sedation: { answer: 'no' } }),
     ],
   },
+  'POST /api/owner/transfer': { own: 'about the order of one’s own link' },
+  'POST /api/owner/letter-time': { own: 'about the order of one’s own link' },
   'POST /api/owner/withdraw': { asks: (t) => [post('/api/owner/withdraw', { purpose: 'study', subject: t.study }), post('/api/owner/withdraw', { purpose: 'sedation', subject: t.visit })] },
   'GET /api/owner/documents/:document': { asks: (t) => [get(`/api/owner/documents/${t.document}`)] },
 };

@@ -6,6 +6,7 @@ import { fullDay } from '../../design/format.js';
 import { NotShown } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { AddIdentifier, AddName, AddPerson } from './AddForms.js';
+import { AuthoritiesSheet } from './AuthoritiesSheet.js';
 import { DatedList } from './DatedList.js';
 
 const precisionWords = { day: '', month: ' (only the month is known)', year: ' (only the year is known)', estimate: ' (estimated)' } as const;
@@ -43,12 +44,21 @@ export function DogScreen() {
             <DatedList rows={dog.people.map((p) => ({ what: p.person.name, more: [roleWords[p.role] ?? p.role, p.person.phone, p.person.email].filter(Boolean).join(', '), from: p.from, until: p.until }))} />
             <AddPerson dog={dog} />
           </Sheet>
+          <AuthoritiesSheet dog={dog} />
         </div>
         <div className="cols">
           <Sheet title="About">
             <dl className="facts">
               <dt>Animal number</dt>
               <dd>{dog.animalId}</dd>
+              {dog.merged.map((m) => (
+                <div key={m.animalId} style={{ display: 'contents' }}>
+                  <dt>Also entered as</dt>
+                  <dd>
+                    {m.animalId}, merged by {m.by}: {m.why}
+                  </dd>
+                </div>
+              ))}
               <dt>Born</dt>
               <dd>
                 {dog.birth.earliest === dog.birth.latest ? fullDay(dog.birth.latest) : `${fullDay(dog.birth.earliest)} to ${fullDay(dog.birth.latest)}`}

@@ -1,7 +1,7 @@
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useState } from 'react';
 import { useDogs } from '../../api/register.js';
-import { Button } from '../../design/Button.js';
+import { Button, buttonClass } from '../../design/Button.js';
 import { Empty, Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { Pager } from '../../design/Pager.js';
@@ -25,6 +25,9 @@ export function DogsScreen() {
           <Button kind="ink" onPress={() => setAdding(true)}>
             New dog
           </Button>
+          <Link to="/dogs/twins" className={buttonClass()}>
+            Entered twice?
+          </Link>
         </div>
       </div>
       {adding && (

@@ -8,10 +8,12 @@ import { Consents } from './Consents.js';
 import { Decided } from './Decided.js';
 import { Estimate } from './Estimate.js';
 import { House } from './House.js';
+import { LetterTime } from './LetterTime.js';
 import { Papers } from './Papers.js';
 import { Questions, questionsOpen } from './Questions.js';
 import { Results } from './Results.js';
 import { Roads } from './Roads.js';
+import { Transfer } from './Transfer.js';
 import { mayAsk, purposesOf } from './consent-purposes.js';
 import { useOwnerPage } from './queries.js';
 import './owner.css';
@@ -57,6 +59,7 @@ function Page({ page }: { page: OwnerPage }) {
             </ul>
           </section>
         )}
+        <Transfer page={page} />
         <Results page={page} />
         <Papers page={page} />
         <Advice page={page} />
@@ -73,6 +76,7 @@ function Page({ page }: { page: OwnerPage }) {
         )}
         <Decided page={page} signed={signed} onAgain={(key) => (setAgain([...again, key]), document.getElementById('consent')?.scrollIntoView())} />
         {page.estimate?.accepted && <Estimate page={page} first={false} />}
+        <LetterTime page={page} />
         <section aria-labelledby="talk">
           <h2 id="talk">Talk to us</h2>
           <p>

@@ -17,6 +17,8 @@ const page: OwnerPage = {
   estimate: { lines: [], totalMinor: 33_000, currency: 'EUR', accepted: true },
   questions: [],
   consents: { sedation: { ...open, title: 'The sleep' }, studies: [{ ...open, study: id(3), name: 'Hips', centre: 'Threnfold' }, { ...open, study: id(4), name: 'Elbows', centre: 'Threnfold' }], sendAll: open, statistics: open },
+  transfer: null,
+  letters: { anyTime: false, reachable: 'at any time' },
   results: [],
   documents: [],
   signer: { person: id(5), name: 'Hanne Birk', role: 'owner' },

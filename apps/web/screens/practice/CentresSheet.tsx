@@ -6,11 +6,13 @@ import { TextField } from '../../design/TextField.js';
 import { list, money, plural } from '../../design/format.js';
 import { AddForm } from './AddForm.js';
 import { CentreForm } from './CentreForm.js';
-import { useAddReader } from './queries.js';
+import { ClosuresOf } from './ClosuresOf.js';
+import { useAddReader, useClosures } from './queries.js';
 
 type Centre = PracticeScreen['centres'][number];
 
-export function CentresSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
+export function CentresSheet({ screen, edits, hears }: { screen: PracticeScreen; edits: boolean; hears: boolean }) {
+  const closures = useClosures();
   const names = (centre: Centre) => list(centre.protocols.map((code) => screen.protocols.find((p) => p.code === code)?.name ?? code));
   return (
     <Sheet title="Centres">
@@ -22,6 +24,7 @@ export function CentresSheet({ screen, edits }: { screen: PracticeScreen; edits:
           <p className="small quiet">
             {centre.email}. Says within {plural(centre.ackDays, 'working day', 'working days')} that films have come; the result is due {plural(centre.resultDays, 'working day', 'working days')} later. Up to {plural(centre.reminders, 'reminder', 'reminders')}, one every {plural(centre.remindEvery, 'working day', 'working days')}; then a person takes it over. Owners may ask for a second reading within {plural(centre.appealDays, 'day', 'days')}.
           </p>
+          <ClosuresOf centre={centre} rows={(closures.data?.rows ?? []).filter((r) => r.centre === centre.id)} hears={hears} />
           {edits && <ReaderForm centre={centre} />}
         </div>
       ))}

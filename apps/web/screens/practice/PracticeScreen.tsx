@@ -1,3 +1,5 @@
+import { Link } from '@tanstack/react-router';
+import { buttonClass } from '../../design/Button.js';
 import { Loading } from '../../design/Empty.js';
 import { Hold, HoldList } from '../../design/Hold.js';
 import { ErrorBar } from '../../design/Notice.js';
@@ -8,6 +10,7 @@ import { AccreditationSheet } from './AccreditationSheet.js';
 import { CentresSheet } from './CentresSheet.js';
 import { EquipmentSheet } from './EquipmentSheet.js';
 import { PricesSheet } from './PricesSheet.js';
+import { ReachableSheet } from './ReachableSheet.js';
 import { RoomsSheet } from './RoomsSheet.js';
 import { StaffSheet } from './StaffSheet.js';
 import { TextsSheet } from './TextsSheet.js';
@@ -28,6 +31,11 @@ export function PracticeScreen() {
         <p>
           {practice.address}. {practice.phone}, {practice.email}. {practice.mayCertify ? 'May issue certificates.' : 'Prints statements of a result; the reading centre certifies.'}
         </p>
+        <div className="acts">
+          <Link to="/practice/closing" className={buttonClass()}>
+            Closing the practice
+          </Link>
+        </div>
       </div>
       {missing.length > 0 && (
         <Sheet title="Still missing for bookings">
@@ -49,7 +57,8 @@ export function PracticeScreen() {
           <RoomsSheet screen={screen} edits={manages} />
           <EquipmentSheet screen={screen} edits={manages} today={today} />
           <PricesSheet screen={screen} edits={manages} />
-          <CentresSheet screen={screen} edits={manages} />
+          <ReachableSheet edits={manages} />
+          <CentresSheet screen={screen} edits={manages} hears={manages || hasRole(me, 'desk')} />
         </div>
       </div>
     </>

@@ -1,6 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
 import type { PracticeScreen, newReader } from '#libs/contracts/register';
+import type { Closing, Closures, ReachableDays, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
 import { get, post } from '../../api/client.js';
 
 const key = ['practice'];
@@ -21,3 +22,15 @@ export function useAdd(path: string) {
 
 /** A reader belongs to the centre; this register only hears that it was done. */
 export const useAddReader = (centre: string) => useMutation({ mutationFn: (body: z.output<typeof newReader>) => post<unknown>(`/practice/centres/${centre}/readers`, body) });
+
+/** A page of its own beside the register, which answers each change with itself. */
+function useOwnPage<Page, Body>(name: string, change: string) {
+  const queries = useQueryClient();
+  const read = useQuery({ queryKey: [...key, name], queryFn: () => get<Page>(`/practice/${name}`) });
+  const add = useMutation({ mutationFn: (body: Body) => post<Page>(`/practice/${change}`, body), onSuccess: (page) => queries.setQueryData([...key, name], page) });
+  return { ...read, add };
+}
+
+export const useReachableDays = () => useOwnPage<ReachableDays, z.input<typeof reachableDays>>('reachable', 'reachable');
+export const useClosing = () => useOwnPage<Closing, z.input<typeof startClosing>>('closing', 'closing');
+export const useClosures = (centre = '') => useOwnPage<Closures, z.input<typeof newClosure>>('closures', `centres/${centre}/closures`);

@@ -3,7 +3,6 @@ import { sedationConsent } from '#libs/contracts/actions/visit';
 import { RadioChoice, yesNo } from '../../../design/RadioChoice.js';
 import { Select } from '../../../design/Select.js';
 import { SignatureField } from '../../../design/SignatureField.js';
-import { TextField } from '../../../design/TextField.js';
 import { useEntry, type Entry, type Errors } from '../../../entry/use-entry.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import { EmergencyFields } from './EmergencyFields.js';
@@ -47,7 +46,7 @@ function Signer({ entry, props }: { entry: SignerEntry; props: FormProps }) {
         <Select label="Who signs" options={choicesFor(props.screen, 'people')} {...entry.field('signer')} />
         <RadioChoice label="Signs as" options={roles} {...entry.field('signerRole')} />
       </div>
-      {entry.values.signerRole === 'agent' && <TextField label="Stored authority of the agent" {...entry.field('authority')} />}
+      {entry.values.signerRole === 'agent' && <Select label="Stored authority of the agent" options={choicesFor(props.screen, 'authorities')} {...entry.field('authority')} help="An authority is written down on the dog’s page, with its days and what it covers." />}
       <SignatureField
         value={{ signatureSvg: entry.values.signatureSvg, typedName: entry.values.typedName }}
         onChange={(s) => {

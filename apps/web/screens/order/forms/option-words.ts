@@ -1,6 +1,7 @@
 import { capital } from '../../../design/format.js';
 
 const words: Record<string, string> = {
+  any: 'Any owner’s yes is enough', all: 'Every owner and co-owner signs',
   yes: 'Yes', no: 'No', owner: 'Owner', agent: 'Agent', practice: 'Practice', seller: 'Seller', buyer: 'New owner',
   missingViews: 'Views are missing', rejected: 'Films were sent back', lost: 'Films were lost', first: 'First visit',
   declined: 'Declined', takenBack: 'Taken back', phone: 'By phone', paper: 'On paper', link: 'By link',

@@ -1,0 +1,15 @@
+import { z } from 'zod';
+import { localDay } from '#libs/contracts/common';
+import { shortDay } from '../record/day-words.js';
+import { StepError } from '../record/step-error.js';
+
+const policy = z.object({ closing: z.object({ lastDay: localDay }).optional() });
+
+/** The last day of a practice that closes; null for one that stays. */
+export const lastDayOf = (stored: unknown): string | null => policy.parse(stored ?? {}).closing?.lastDay ?? null;
+
+/** A practice that closes begins nothing that it cannot bring to its end. */
+export function refuseWhileClosing(stored: unknown): void {
+  const lastDay = lastDayOf(stored);
+  if (lastDay) throw new StepError('HELD', `This practice closes on ${shortDay(lastDay)} and opens no new order. Tell the owner which practice takes dogs now.`);
+}
