@@ -4,6 +4,8 @@ import type { StepDeps } from './record/step-deps.js';
 /** Our own choice: a message that has been on its way this long belongs to a worker that died. */
 const LOST_MINUTES = 3;
 const MOST = 500;
+/** Our own choice: how often times are looked through for those who wait, should nothing have told of a free one. */
+const LINE_MINUTES = 10;
 
 /**
  * Finds all that is due from the database alone, so that an emptied queue loses nothing: orders that time has
@@ -22,6 +24,9 @@ export async function sweep(deps: StepDeps): Promise<Record<string, number>> {
     const messages = await tx.$queryRaw<{ id: string }[]>`
       SELECT id FROM message WHERE (state = 'waiting' AND COALESCE(not_before, created_at) <= ${lost}) OR (state = 'waiting' AND not_before <= ${now}) OR (state = 'claimed' AND claimed_at <= ${lost}) ORDER BY created_at LIMIT ${MOST}`;
     for (const { id } of messages) await addToOutbox(tx, 'send-message', { message: id }, { dedupe: id });
+    const lines = await tx.$queryRaw<{ practice: string }[]>`
+      SELECT DISTINCT practice_id AS practice FROM waiting_entry e WHERE state = 'waiting' AND (looked_at <= ${new Date(now.getTime() - LINE_MINUTES * 60_000)} OR EXISTS (SELECT 1 FROM slot_offer o WHERE o.entry_id = e.id AND o.state = 'open' AND o.expires_at <= ${now}))`;
+    for (const { practice } of lines) await addToOutbox(tx, 'offer-slots', { practice }, { dedupe: practice });
     const papers = await tx.$queryRaw<{ id: string }[]>`SELECT id FROM document WHERE pdf_sha IS NULL AND at <= ${lost} ORDER BY at LIMIT ${MOST}`;
     for (const { id } of papers) await addToOutbox(tx, 'print-document', { document: id }, { dedupe: id });
     await tx.$executeRaw`DELETE FROM outbox WHERE relayed_at < ${new Date(now.getTime() - 7 * 86_400_000)}`;

@@ -1,5 +1,6 @@
 import { useCase } from '../record/use-case.js';
 import type { Stated } from '../record/work.js';
+import { lookForTheWaiting } from '../waiting/offer-slots.js';
 import { findFitness } from './find-fitness.js';
 import { holdSlot } from './hold-slot.js';
 import { refuseWhatCannotBe } from './refuse-what-cannot-be.js';
@@ -23,6 +24,7 @@ export const book = useCase('book', async (work, on, input) => {
   }
   refuseWhatCannotBe(work, stated);
   await holdSlot(tx, { practice: actor.practice, order: order.id, visit: on, zone: order.rules.practices[actor.practice]!.zone }, input);
+  if (before.length > 0) await lookForTheWaiting(tx, actor.practice);
   await sayBooked(work, booked, before.length + 1);
   return stated;
 });

@@ -1,11 +1,13 @@
 import { dayWords } from '../record/day-words.js';
 import { useCase } from '../record/use-case.js';
 import { sayToOwners } from '../messages/say-to-owner.js';
+import { lookForTheWaiting } from '../waiting/offer-slots.js';
 import { freeSlot } from './hold-slot.js';
 
 /** The slot is free again at once; the owner is told, unless the owner is who cancelled. */
 export const cancelVisit = useCase('cancelVisit', async (work, on, input) => {
   await freeSlot(work.tx, on);
+  await lookForTheWaiting(work.tx, work.order.practice);
   const bookings = work.facts('visitBooked').filter((f) => f.visit === on);
   const booked = bookings.at(-1);
   if (booked && input.side === 'practice') {

@@ -8,9 +8,9 @@ import { sayToOwners } from '../messages/say-to-owner.js';
 type Booked = Extract<Stated, { type: 'visitBooked' }>;
 
 /** Confirmation now, with calendar file, advice and the link; a reminder two days before, with one-tap answers. Moving is told as moving. */
-export async function sayBooked(work: Work, booked: Booked, turn: number): Promise<void> {
+export async function sayBooked(work: Work, booked: Booked, turn: number, people?: string[]): Promise<void> {
   const data = await visitMail(work, booked, turn);
-  await sayToOwners(work, { once: `confirmation:${booked.visit}:${turn}`, kind: 'confirmation', template: 'confirmation', data, subject: booked.visit });
+  await sayToOwners(work, { once: `confirmation:${booked.visit}:${turn}`, kind: 'confirmation', template: 'confirmation', data, subject: booked.visit, ...(people ? { people } : {}) });
   await remind(work, booked, turn, data);
 }
 

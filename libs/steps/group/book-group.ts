@@ -1,7 +1,6 @@
 import type { GroupBooking, NewGroupBooking } from '#libs/contracts/group-booking';
 import type { Tx } from '#libs/platform/database/db';
 import { noteChange } from '#libs/register/note-change';
-import { remindOfVisit } from '../booking/say-booked.js';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { StepError } from '../record/step-error.js';
@@ -21,7 +20,6 @@ export async function bookGroup(deps: StepDeps, actor: Actor, input: NewGroupBoo
     const names = await namesOf(tx, lines);
     if (lines.every((l) => 'problem' in l)) throw noneOf(lines, names);
     await keep(tx, deps, actor, input, lines);
-    for (const line of lines) if ('work' in line) await remindOfVisit(line.work, line.work.facts('visitBooked').at(-1)!, 1);
     await sayGroupBooked(lines, names);
     await noteChange(tx, actor, 'bookGroup', input.key);
     return (await readGroup(tx, input.key))!;

@@ -1,22 +1,35 @@
+import { sayBooked, remindOfVisit, visitMail } from '../booking/say-booked.js';
 import { say } from '../messages/say.js';
-import { visitMail } from '../booking/say-booked.js';
-import { dayWords } from '../record/day-words.js';
 import { ownersByMail } from '../messages/say-to-owner.js';
+import { dayWords } from '../record/day-words.js';
+import type { Work } from '../record/work.js';
 import type { Line } from './dog-in-group.js';
 
-/** One mail for all the dogs of a call: a line for each, also for one that was not booked, with its own page. */
+/**
+ * One mail for all the dogs of a call: a line for each, also for one that was not booked, and a page for each that was.
+ * It goes to whoever owns all of them; who owns only some is told of those alone, for a page is its owner's.
+ */
 export async function sayGroupBooked(lines: Line[], names: Map<string, string>): Promise<void> {
-  const first = lines.find((l) => 'work' in l);
-  if (!first || !('work' in first)) return;
-  const { work } = first;
-  const visits = await Promise.all(lines.map(async (l) => ('work' in l ? visitMail(l.work, l.work.facts('visitBooked').at(-1)!, 1) : null)));
-  const told = lines.map((l, i) => ({
-    dog: names.get(l.dog) ?? '',
-    ...('work' in l ? { order: l.work.order.id, ...visits[i] } : { problem: l.problem.words }),
-  }));
-  const known = visits.find((v) => v !== null)!;
-  const data = { lines: told, day: first.slot.day, dayWords: dayWords(first.slot.day), studies: known.studies, ...('advice' in known ? { advice: known.advice, adviceBy: known.adviceBy } : {}) };
-  for (const person of await ownersByMail(work)) {
-    await say(work.tx, { once: `group:${work.order.id}:${person.id}`, kind: 'groupBooked', template: 'groupBooked', data, order: work.order.id, practice: work.order.practice, to: { person: person.id, name: person.name, email: person.email } });
+  const works = lines.flatMap((l) => ('work' in l ? [l.work] : []));
+  const owners = await Promise.all(works.map((work) => ownersByMail(work)));
+  const ofAll = owners[0]!.filter((o) => owners.every((others) => others.some((other) => other.id === o.id)));
+  const data = await groupMail(lines, names);
+  for (const o of ofAll) await say(works[0]!.tx, { once: `group:${works[0]!.order.id}:${o.id}`, kind: 'groupBooked', template: 'groupBooked', data, order: works[0]!.order.id, practice: works[0]!.order.practice, to: { person: o.id, name: o.name, email: o.email } });
+  for (const [i, work] of works.entries()) await tellTheOthers(work, owners[i]!.filter((o) => !ofAll.includes(o) && !ofAll.some((a) => a.id === o.id)).map((o) => o.id));
+}
+
+async function tellTheOthers(work: Work, people: string[]): Promise<void> {
+  const booked = work.facts('visitBooked').at(-1)!;
+  if (people.length > 0) await sayBooked(work, booked, 1, people);
+  else await remindOfVisit(work, booked, 1);
+}
+
+async function groupMail(lines: Line[], names: Map<string, string>): Promise<Record<string, unknown>> {
+  const told = [];
+  for (const l of lines) {
+    const dog = names.get(l.dog) ?? '';
+    told.push('work' in l ? { order: l.work.order.id, ...(await visitMail(l.work, l.work.facts('visitBooked').at(-1)!, 1)) } : { dog, problem: l.problem.words });
   }
+  const booked = told.find((l) => 'order' in l)!;
+  return { lines: told, day: booked.day, dayWords: dayWords(booked.day!), studies: booked.studies, ...('advice' in booked ? { advice: booked.advice, adviceBy: booked.adviceBy } : {}) };
 }
