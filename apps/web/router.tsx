@@ -29,13 +29,14 @@ const dog = createRoute({ getParentRoute: () => inside, path: '/dogs/$dog', comp
 const twins = createRoute({ getParentRoute: () => inside, path: '/dogs/twins', component: lazyRouteComponent(() => import('./screens/dogs/TwinsScreen.js'), 'TwinsScreen') });
 const closing = createRoute({ getParentRoute: () => inside, path: '/practice/closing', component: lazyRouteComponent(() => import('./screens/practice/ClosingScreen.js'), 'ClosingScreen') });
 const practice = createRoute({ getParentRoute: () => inside, path: '/practice', component: lazyRouteComponent(() => import('./screens/practice/PracticeScreen.js'), 'PracticeScreen') });
+const requests = createRoute({ getParentRoute: () => inside, path: '/requests', component: lazyRouteComponent(() => import('./screens/requests/RequestsScreen.js'), 'RequestsScreen') });
 const packages = createRoute({ getParentRoute: () => inside, path: '/reader', validateSearch: (s): { page?: number } => ({ page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/reader/ReaderScreen.js'), 'ReaderScreen') });
 const onePackage = createRoute({ getParentRoute: () => inside, path: '/reader/$package', component: lazyRouteComponent(() => import('./screens/reader/PackageScreen.js'), 'PackageScreen') });
 const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', component: lazyRouteComponent(() => import('./screens/scheme/SchemeScreen.js'), 'SchemeScreen') });
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });
 const mail = createRoute({ getParentRoute: () => inside, path: '/mailbox/$mail', component: lazyRouteComponent(() => import('./screens/mailbox/MailScreen.js'), 'MailScreen') });
 
-const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, twins, dog, practice, closing, packages, onePackage, scheme, mailbox, mail])]);
+const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, twins, dog, practice, requests, closing, packages, onePackage, scheme, mailbox, mail])]);
 
 export const router = createRouter({ routeTree: tree, defaultPreload: 'intent', scrollRestoration: true });
 

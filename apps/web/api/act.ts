@@ -13,6 +13,8 @@ export type Act = {
   version: number;
   /** One a form, so that pressing twice or sending again is one act. */
   key: string;
+  /** When it was, for what is written down later. */
+  at?: string;
   input: unknown;
 };
 

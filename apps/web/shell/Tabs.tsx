@@ -20,6 +20,7 @@ export function Tabs({ me }: { me: Me }) {
         </>
       )}
       {isStaff(me) && <Link to="/practice">Practice</Link>}
+      {isStaff(me) && hasRole(me, 'manager') && <Link to="/requests">Data requests</Link>}
       {(me.kind === 'reader' || hasRole(me, 'reader')) && <Link to="/reader">Packages</Link>}
       {(me.kind === 'lead' || hasRole(me, 'lead')) && <Link to="/scheme">Scheme</Link>}
       {me.mailbox && <Link to="/mailbox">Mailbox</Link>}

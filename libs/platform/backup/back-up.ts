@@ -40,7 +40,7 @@ export async function backUp({ databaseUrl, files, folder, now }: BackUpOptions)
 }
 
 async function emptyFolder(folder: string): Promise<void> {
-  await mkdir(folder, { recursive: true });
+  await mkdir(folder, { recursive: true, mode: 0o700 });
   if ((await readdir(folder)).length > 0) throw new Error(`${folder} is not empty. Name a new folder for each backup.`);
   await mkdir(path.join(folder, 'tables'));
 }

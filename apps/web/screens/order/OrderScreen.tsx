@@ -1,6 +1,6 @@
 import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
-import type { NextAction } from '#libs/contracts/screens/order';
+import type { NextAction, OrderScreen as Screen } from '#libs/contracts/screens/order';
 import { useOrder } from '../../api/board.js';
 import { Loading } from '../../design/Empty.js';
 import { ErrorBar, NotShown } from '../../design/Notice.js';
@@ -9,6 +9,7 @@ import { Strands } from '../../design/Strands.js';
 import { ActPanel } from './ActPanel.js';
 import { Asleep } from './Asleep.js';
 import { isAsleep, isBeingImaged } from './next-actions.js';
+import { FrozenRecord } from './frozen/FrozenRecord.js';
 import './order.css';
 import { OrderHead } from './OrderHead.js';
 import { Problems } from './Problems.js';
@@ -29,36 +30,66 @@ export function OrderScreen() {
   if (!screen) return error ? <NotShown title="Order" error={error} /> : <Loading what="the order" />;
   const asleep = screen.visits.find(isAsleep);
   const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
+  const panel = doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />;
+  const notFresh = (
+    <ErrorBar error={error}>
+      <p className="small">Below is the order as it was last seen.</p>
+    </ErrorBar>
+  );
+  // A dog that is asleep is watched on the page that everybody knows, whatever has happened.
+  if (screen.calm && (screen.frozen || screen.silent) && !asleep && !imaged)
+    return (
+      <>
+        {notFresh}
+        <FrozenRecord screen={screen} calm={screen.calm} onAct={setDoing} panel={panel}>
+          <Strands thread={screen.thread} zone={screen.practice.zone} />
+          <RecordSheets screen={screen} />
+          <HistorySheets screen={screen} />
+        </FrozenRecord>
+      </>
+    );
   // Beside a death or harm there is no second ink: nothing on this page calls.
   return (
     <div className={screen.frozen || screen.silent ? 'calm' : undefined}>
-      <ErrorBar error={error}>
-        <p className="small">Below is the order as it was last seen.</p>
-      </ErrorBar>
+      {notFresh}
       <OrderHead screen={screen} />
       <Problems screen={screen} />
       <Sheet title="Where it stands">
         <Strands thread={screen.thread} zone={screen.practice.zone} />
       </Sheet>
       {asleep && <Asleep screen={screen} visit={asleep} onAct={setDoing} />}
-      {doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />}
+      {panel}
       <div className="cols two order-below">
         <div className="cols">
           <WaitsFor screen={screen} onAct={setDoing} />
-          <Results screen={screen} />
-          {screen.visits.toReversed().map((v) => (
-            <VisitRecord key={v.id} screen={screen} visit={v} />
-          ))}
-          <Films screen={screen} />
-          <Sending screen={screen} />
+          <RecordSheets screen={screen} />
         </div>
         <div className="cols">
-          <Papers screen={screen} />
-          <Mails screen={screen} />
-          <Happened screen={screen} />
+          <HistorySheets screen={screen} />
         </div>
       </div>
       {imaged && <StopBar screen={screen} visit={imaged} />}
     </div>
   );
 }
+
+type Shown = { screen: Screen };
+
+const RecordSheets = ({ screen }: Shown) => (
+  <>
+    <Results screen={screen} />
+    {screen.visits.toReversed().map((v) => (
+      <VisitRecord key={v.id} screen={screen} visit={v} />
+    ))}
+    <Films screen={screen} />
+    <Sending screen={screen} />
+  </>
+);
+
+const HistorySheets = ({ screen }: Shown) => (
+  <>
+    <Papers screen={screen} />
+    <Mails screen={screen} />
+    <Happened screen={screen} />
+  </>
+);

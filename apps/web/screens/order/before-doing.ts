@@ -12,7 +12,7 @@ const says: Partial<Record<ActionName, string>> = {
   send: 'The package goes to the centre. This cannot be called back.',
   releaseLetter: 'Letter and certificate are written, and mailed to those who get the result.',
   releaseAgain: 'The letter goes again to those who did not get it.',
-  releaseCorrection: 'A corrected letter goes out, and the first certificate’s page says that it was amended.',
+  releaseCorrection: 'A correction goes to everybody who got the letter. It names nobody else. The certificate’s page says already that the paper was withdrawn.',
   tellCentre: 'The centre is told by mail.',
 };
 

@@ -5,6 +5,7 @@ import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { dayAt, momentAt } from '../../design/format.js';
 import { useMe } from '../../shell/me.js';
+import { HarmSheet } from './HarmSheet.js';
 import { NewPracticeSheet } from './NewPracticeSheet.js';
 import { OverdueSheet } from './OverdueSheet.js';
 import { PracticesSheet } from './PracticesSheet.js';
@@ -24,6 +25,7 @@ export function SchemeScreen() {
       <div className="scheme">
         <StepsSheet screen={screen} />
         <OverdueSheet screen={screen} />
+        <HarmSheet harm={screen.harm} zone={zone} />
         <div className="scheme-pair">
           <PracticesSheet screen={screen} today={dayAt(screen.asOf, zone)} />
         </div>

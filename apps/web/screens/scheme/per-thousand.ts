@@ -1,0 +1,5 @@
+/** A share as so many of 1,000; small ones keep two figures that mean something. */
+export function perThousand(share: number): string {
+  const n = share * 1000;
+  return n === 0 ? '0' : n >= 10 ? n.toFixed(0) : n.toFixed(1);
+}
