@@ -10,7 +10,7 @@ const base = {
   testMatch: ['**/*.test.ts'],
   extensionsToTreatAsEsm: ['.ts', '.tsx'],
   transform: { '^.+\\.tsx?$': ['@swc/jest', { ...swc, swcrc: false }] },
-  moduleNameMapper: { '^(\\.{1,2}/.*)\\.js$': '$1' },
+  moduleNameMapper: { '^content-disposition$': '<rootDir>/test/support/content-disposition.cjs', '^(\\.{1,2}/.*)\\.js$': '$1' },
   modulePathIgnorePatterns: ['<rootDir>/dist/', '<rootDir>/.data/', '<rootDir>/.cache/'],
 };
 

@@ -13,6 +13,9 @@ export class MailServer {
   readonly #capture = new CaptureServer({ store: (mail) => this.#store(mail), onError: () => undefined });
   #door: net.Server | undefined;
 
+  /** `keep` is asked before the mail counts as taken. */
+  constructor(private readonly keep: (mail: CapturedMail) => Promise<void> = async () => undefined) {}
+
   /** The address to give to a mailer. */
   async start(): Promise<string> {
     const { port } = new URL(await this.#capture.start());
@@ -60,6 +63,7 @@ export class MailServer {
     const fault = mail.to.map((address) => this.#faults.get(address)).find(Boolean);
     for (const address of mail.to) this.#faults.delete(address);
     if (fault === 'refused') throw Object.assign(new Error('No such mailbox here'), { responseCode: 550 });
+    await this.keep(mail);
     this.#came.add(mail);
     if (fault === 'cutOff') for (const line of this.#lines) line.destroy();
   }

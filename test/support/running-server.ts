@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { createApi } from '#apps/api/app';
 import { Deps } from '#apps/api/deps';
+import { keepCaught } from '#apps/worker/capture';
 import { startWorker } from '#apps/worker/worker';
 import { addDays } from '#libs/pathway/days';
 import { localDay } from '#libs/pathway/zones';
@@ -19,6 +21,7 @@ import type { DemoScheme } from '#seed/demo-scheme';
 import { country } from '#seed/country';
 import { foundScheme } from '#seed/found-scheme';
 import { demoSignIns } from '#seed/sign-ins';
+import { freePort } from '#test/medium/queue-support/free-port';
 import { cloneDatabase } from './database.js';
 import { MailServer } from './mail-server.js';
 import { signIn, type Session } from './session.js';
@@ -55,7 +58,13 @@ export function aMonday(): Date {
 
 const POLL_MS = 20;
 
-export async function startServer(): Promise<RunningServer> {
+const builtPages = path.resolve(import.meta.dirname, '../../dist/web');
+
+/** With `pages` as in the demo: the built web app, whose mailbox shows the mail, and links in mails lead to this server. */
+export async function startServer({ pages = false } = {}): Promise<RunningServer> {
+  if (pages && !existsSync(builtPages)) throw new Error('The web app is not built: run the tests with npm test, or node scripts/build.mjs first.');
+  const port = pages ? await freePort() : 0;
+  const publicUrl = pages ? `http://127.0.0.1:${port}` : PUBLIC_URL;
   const database = await cloneDatabase();
   await prepareQueue({ ownerUrl: database.ownerUrl, logins: ['cotyla_worker'] });
   const folder = await mkdtemp(path.join(tmpdir(), 'road-'));
@@ -65,13 +74,14 @@ export async function startServer(): Promise<RunningServer> {
   const look: RunningServer['look'] = (work) => workerDb.system('a test looks', work);
   const scheme = await foundScheme(workerDb, clock.now());
   const errors: unknown[] = [];
-  const mail = new MailServer();
+  const mail = new MailServer(pages ? (caught) => keepCaught(workerDb, caught) : undefined);
   const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
-  const settings = { publicUrl: PUBLIC_URL, demo: false, dataFolder: folder, mail: { captured: false as const, url: '', from: '' } };
-  const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), log: (error) => errors.push(error) });
-  await api.listen(0, '127.0.0.1');
+  const settings: Deps['settings'] = { publicUrl, demo: pages, dataFolder: folder, mail: pages ? { captured: true, from: '' } : { captured: false, url: '', from: '' } };
+  if (pages) await writeFile(path.join(folder, 'demo-sign-ins.json'), JSON.stringify(demoSignIns()));
+  const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), ...(pages && { web: builtPages }), log: (error) => errors.push(error) });
+  await api.listen(port, '127.0.0.1');
   const worker = await startWorker({
-    deps: { db: workerDb, clock, files, publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example' },
+    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' },
     queue: { backend: 'postgres', url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` }, databaseUrl: database.workerUrl, onError: (error) => errors.push(error),
   });
   const url = await api.getUrl();

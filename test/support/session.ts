@@ -41,7 +41,7 @@ export const signIn = (url: string, email: string, password: string): Promise<Se
 
 /** Follows the link of a mail, as the page behind it does. */
 export function openLink(url: string, mail: { text: string }): Promise<Session> {
-  const token = /https:\/\/\S+\/[or]\/([\w-]+)/.exec(mail.text)?.[1];
+  const token = /https?:\/\/\S+\/[or]\/([\w-]+)/.exec(mail.text)?.[1];
   if (!token) throw new Error(`There is no link in this mail:\n${mail.text}`);
   return open(url, '/api/links/open', { token });
 }
