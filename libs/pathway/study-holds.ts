@@ -19,17 +19,18 @@ export function studyHolds(study: StudyPicture, setting: StudySetting): { holds:
   const { raise, holds } = holdsOn({ scope: 'study', id: study.id });
   const chase = chaseOf(study, setting.order, setting.now);
   if (study.open) {
+    // First, so that nobody is asked to agree a day with a family whose dog has died.
+    if (setting.order.died && !study.letters.resultOut && !study.facts.has('afterDeathDecided')) raise('AFTER_DEATH_UNDECIDED');
     const toImage = study.step === 'asked' || study.step === 'imaging' || study.step === 'rejected';
     const toSeal = toImage || study.step === 'ready';
     if (toSeal && (!study.protocolRules || !study.centreRules)) rulesUnknown(study, raise);
-    if (toImage && !study.visit) raise('NO_VISIT');
+    if (toImage && !study.visit && !setting.order.died) raise('NO_VISIT');
     if (toImage) visitDayHolds(study, setting, raise);
     if (toSeal) imagedTooYoung(study, setting, raise);
     if (toImage) fitnessHold(study, setting, raise);
     if (study.unseenChange) raise('PROTOCOL_CHANGED', { detail: { version: study.unseenChange.version } });
     consentHolds(study, setting, raise);
     filmHolds(study, raise);
-    if (setting.order.died && !study.letters.resultOut && !study.facts.has('afterDeathDecided')) raise('AFTER_DEATH_UNDECIDED');
   }
   if (study.step !== 'ended') sendHolds(study, setting, raise);
   if (study.open) {

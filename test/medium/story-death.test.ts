@@ -42,6 +42,9 @@ describe('a dog that dies in our care', () => {
   it('freezes the record, sets a legal hold, and asks for one person who speaks with the family, all by one action', () => {
     expect(road.screen).toMatchObject({ frozen: true, silent: true, calm: { legalHold: true, caseOwner: null, death: { inCare: true, day: road.today }, late: [] } });
     expect(road.screen.holds.map((h) => h.code)).toEqual(expect.arrayContaining(['DEATH', 'CASE_OWNER_MISSING', 'LEGAL_HOLD']));
+    // Nobody is asked to agree another day with this family.
+    expect(road.screen.holds.map((h) => h.code)).not.toContain('NO_VISIT');
+    expect(road.screen.holds.find((h) => h.on.id === road.study().id)!.code).toBe('AFTER_DEATH_UNDECIDED');
     expect(road.screen.dog.died).toBe(road.today);
     expect(road.visit.step).toBe('died');
   });
@@ -58,7 +61,7 @@ describe('a dog that dies in our care', () => {
     expect(added.status).toBe(200);
     await road.act('nurse', 'recordDrug', road.visit.id, { event: 'discarded', drug: 'Example sedative (invented)', batch: 'EX-0001', amountMl: 0.1 });
     await road.look('vet');
-    expect(road.screen.calm!.late).toMatchObject([{ at: earlier, what: 'Event: Capillary refill was 3 seconds; I had noted it on paper.', by: road.name('nurse') }]);
+    expect(road.screen.calm!.late).toMatchObject([{ at: earlier, what: 'Capillary refill was 3 seconds; I had noted it on paper.', by: road.name('nurse') }]);
     expect(road.screen.happened.filter((h) => h.late)).toHaveLength(1);
   });
 

@@ -20,7 +20,7 @@ export function frozenView(work: Seen, names: Record<string, string>): FrozenVie
     harm: harm ? { at: harm.at, what: harm.what } : null,
     caseOwner: speaker ? { id: speaker.person, name: names[speaker.person] ?? String(speaker.detail?.name ?? '') } : null,
     legalHold: evaluation.order.legalHold,
-    late: order.facts.filter((f) => evaluation.order.late.includes(f.id)).map((f) => ({ at: f.at, rec: f.rec, by: f.byName, what: happenedLine(f, names) })),
+    late: order.facts.filter((f) => evaluation.order.late.includes(f.id)).map((f) => ({ at: f.at, rec: f.rec, by: f.byName, what: f.type === 'eventRecorded' ? f.what : happenedLine(f, names) })),
     readings: facts('readingTaken').length,
     batches: new Set(facts('drugRecorded').map((f) => f.batch)).size,
   };

@@ -5,16 +5,16 @@ import { Sheet } from '../../design/Sheet.js';
 import { capital, list } from '../../design/format.js';
 import { actsBesideTheDog, goesOn, holdsWithWays, isAsleep, labelOf, ofWhat, sortActions } from './next-actions.js';
 
-type Props = { screen: OrderScreen; onAct: (next: NextAction) => void };
+type Props = { screen: OrderScreen; onAct: (next: NextAction) => void; title?: string };
 
 /** The holds, each with the way out that this person has; one elder button, for the first of them. */
-export function WaitsFor({ screen, onAct }: Props) {
+export function WaitsFor({ screen, onAct, title = 'What it waits for' }: Props) {
   const ways = holdsWithWays(screen);
   const calm = screen.frozen || screen.silent;
   const firstWithWay = ways.findIndex((w) => w.ways.some(goesOn));
   const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
-    <Sheet title="What it waits for">
+    <Sheet title={title}>
       {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}
       {ways.length > 0 && <HoldList>
         {ways.map(({ hold, ways: outs }, i) => (

@@ -61,7 +61,7 @@ export function FrozenRecord({ screen, calm, onAct, panel, children }: Props) {
         )}
         {screen.frozen && <AddedLater screen={screen} />}
         <section className="kept-do">
-          <WaitsFor screen={screen} onAct={onAct} />
+          <WaitsFor screen={withoutViews(screen)} onAct={onAct} title="Still to do" />
         </section>
         <details className="kept-whole">
           <summary>The whole record</summary>
@@ -71,6 +71,9 @@ export function FrozenRecord({ screen, calm, onAct, panel, children }: Props) {
     </div>
   );
 }
+
+/** Nobody takes pictures again of a dog that has died; whether what there is is sent, the vet decides. */
+const withoutViews = (screen: OrderScreen): OrderScreen => (screen.calm?.death ? { ...screen, holds: screen.holds.filter((h) => h.code !== 'VIEWS_MISSING') } : screen);
 
 function whatHappened({ dog, practice }: OrderScreen, { death, harm }: FrozenView): string {
   const she = dog.sex === 'female' ? 'She' : 'He';

@@ -7,6 +7,7 @@ const classNames = ['', 'I', 'II', 'III', 'IV', 'V'];
 export function VisitInShort({ screen, visit }: { screen: OrderScreen; visit: VisitView }) {
   const { zone } = screen.practice;
   const when = (at: string) => (dayAt(at, zone) === visit.day ? timeAt(at, zone) : `${fullDay(dayAt(at, zone))}, ${timeAt(at, zone)}`);
+  const late = new Set(screen.calm?.late.map((l) => l.at));
   const films = screen.exposures.filter((e) => e.visit === visit.id && !e.disowned);
   const given = visit.drugs.filter((d) => d.event === 'given');
   const steps: [what: string, at: string | undefined][] = [
@@ -17,7 +18,7 @@ export function VisitInShort({ screen, visit }: { screen: OrderScreen; visit: Vi
     ...(given[0] ? [[`Sedated, plan signed by ${visit.plans.at(-1)?.by ?? 'nobody'}`, given[0].at] as [string, string]] : []),
     ...(films[0] ? [[`Imaged, ${plural(films.length, 'film', 'films')}`, films[0].at] as [string, string]] : []),
     ...visit.drugs.filter((d) => d.event === 'reversal').map((d): [string, string] => ['Reversal given', d.at]),
-    ...visit.events.map((e): [string, string] => [`${e.what} (${e.by})`, e.at]),
+    ...visit.events.filter((e) => !late.has(e.at)).map((e): [string, string] => [`${e.what} (${e.by})`, e.at]),
     ...(visit.recovery ? [[`Recovery signed by ${visit.recovery.by}`, visit.recovery.at] as [string, string]] : []),
     ...(screen.calm?.harm ? [[`Harm: ${screen.calm.harm.what}`, screen.calm.harm.at] as [string, string]] : []),
     ...(screen.calm?.death ? [[`Died${screen.calm.death.inCare ? ', in our care' : ''}`, screen.calm.death.at] as [string, string]] : []),
