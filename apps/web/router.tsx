@@ -22,6 +22,9 @@ const certificate = createRoute({ getParentRoute: () => root, path: '/c/$serial'
 const inside = createRoute({ getParentRoute: () => root, id: 'inside', component: Shell, errorComponent: Trouble });
 const board = createRoute({ getParentRoute: () => inside, path: '/', validateSearch: (s): { day?: string } => ({ day: text(s.day) }), component: lazyRouteComponent(() => import('./screens/day-board/DayBoardScreen.js'), 'DayBoardScreen') });
 const book = createRoute({ getParentRoute: () => inside, path: '/book', validateSearch: (s): { dog?: string } => ({ dog: text(s.dog) }), component: lazyRouteComponent(() => import('./screens/booking/BookingScreen.js'), 'BookingScreen') });
+const bookSeveral = createRoute({ getParentRoute: () => inside, path: '/book/litter', component: lazyRouteComponent(() => import('./screens/litter/LitterScreen.js'), 'LitterScreen') });
+const together = createRoute({ getParentRoute: () => inside, path: '/litters/$group', component: lazyRouteComponent(() => import('./screens/litter/GroupScreen.js'), 'GroupScreen') });
+const waiting = createRoute({ getParentRoute: () => inside, path: '/waiting', validateSearch: (s): { order?: string; visit?: string; dog?: string } => ({ order: text(s.order), visit: text(s.visit), dog: text(s.dog) }), component: lazyRouteComponent(() => import('./screens/waiting/WaitingScreen.js'), 'WaitingScreen') });
 const orders = createRoute({ getParentRoute: () => inside, path: '/orders', validateSearch: (s): { show?: OrdersShown; q?: string; page?: number } => ({ show: shown(s.show), q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/orders/OrdersScreen.js'), 'OrdersScreen') });
 const order = createRoute({ getParentRoute: () => inside, path: '/orders/$order', component: lazyRouteComponent(() => import('./screens/order/OrderScreen.js'), 'OrderScreen') });
 const dogs = createRoute({ getParentRoute: () => inside, path: '/dogs', validateSearch: (s): { q?: string; page?: number } => ({ q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/dogs/DogsScreen.js'), 'DogsScreen') });
@@ -36,7 +39,7 @@ const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', comp
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });
 const mail = createRoute({ getParentRoute: () => inside, path: '/mailbox/$mail', component: lazyRouteComponent(() => import('./screens/mailbox/MailScreen.js'), 'MailScreen') });
 
-const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, orders, order, dogs, twins, dog, practice, requests, closing, packages, onePackage, scheme, mailbox, mail])]);
+const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, bookSeveral, together, waiting, orders, order, dogs, twins, dog, practice, requests, closing, packages, onePackage, scheme, mailbox, mail])]);
 
 export const router = createRouter({ routeTree: tree, defaultPreload: 'intent', scrollRestoration: true });
 

@@ -39,7 +39,7 @@ describe('what a study says before it is booked', () => {
   it('is too young until the day on which it is old enough, by the latest day of birth', async () => {
     const dog = await make({ birth: { earliest: '2026-08-01', latest: '2026-08-06', precision: 'estimate' } });
     const tooYoung = await study(dog.id, 'hipLaxity');
-    expect(tooYoung.problems).toEqual([{ code: 'TOO_YOUNG', words: 'Too young on 25 November 2026: 112 days needed. Old enough from 26 November 2026.', earliestDate: '2026-11-26' }]);
+    expect(tooYoung.problems).toEqual([{ code: 'TOO_YOUNG', words: 'Too young on 25 November 2026, by 1 day: 112 days needed. Old enough from 26 November 2026.', earliestDate: '2026-11-26' }]);
     expect(tooYoung.says).toMatch(/^112 days needed\. Three views\./);
     expect((await study(dog.id, 'hipLaxity', { from: '2026-11-26' })).problems).toEqual([]);
     expect((await ask(dog.id, { studies: [laxity()] })).slots[0]!.day).toBe('2026-11-26');

@@ -33,8 +33,8 @@ function ageProblem({ dog, older }: BookingSource, protocol: Protocol, day: stri
   const on = day < dog.birth.latest ? dog.birth.latest : day;
   const answer = oldEnough(protocol, dog.breed, dog.birth, on, older?.[protocol.code]);
   if (answer.ok) return [];
-  const { earliestDate, youngest } = answer.tooYoung;
-  return [{ code: 'TOO_YOUNG', words: `Too young on ${shortDay(day)}: ${youngestWords(youngest)} needed. Old enough from ${shortDay(earliestDate)}.`, earliestDate }];
+  const { earliestDate, youngest, daysShort } = answer.tooYoung;
+  return [{ code: 'TOO_YOUNG', words: `Too young on ${shortDay(day)}, by ${daysShort} ${daysShort === 1 ? 'day' : 'days'}: ${youngestWords(youngest)} needed. Old enough from ${shortDay(earliestDate)}.`, earliestDate }];
 }
 
 function placeProblems({ equipment, centres }: BookingSource, protocol: Protocol, day: string, operators: number): Problem[] {

@@ -1,6 +1,7 @@
-import { useNavigate, useSearch } from '@tanstack/react-router';
+import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useDog } from '../../api/register.js';
+import { buttonClass } from '../../design/Button.js';
 import { Sheet } from '../../design/Sheet.js';
 import { NewDogForm } from '../../dog-entry/NewDogForm.js';
 import { BookingForm } from './BookingForm.js';
@@ -22,6 +23,11 @@ export function BookingScreen() {
         <p>
           <kbd>Tab</kbd> next &nbsp; <kbd>Shift Tab</kbd> back &nbsp; <kbd>Y</kbd> <kbd>N</kbd> <kbd>D</kbd> answer &nbsp; <kbd>Ctrl Enter</kbd> book
         </p>
+        <div className="acts">
+          <Link to="/book/litter" className={buttonClass()}>
+            Several dogs, or a litter
+          </Link>
+        </div>
       </div>
       {adding ? (
         <Sheet title="New dog">

@@ -41,6 +41,9 @@ export function DayBoardScreen() {
           <Link to="/book" search={{}} className={buttonClass('ink')}>
             Book a visit <kbd aria-hidden="true">B</kbd>
           </Link>
+          <Link to="/waiting" search={{}} className={buttonClass()}>
+            Waiting list
+          </Link>
           <a className={buttonClass()} href={`/api/day-sheet.pdf?day=${board.day}`} target="_blank" rel="noreferrer">
             Print day sheet
           </a>

@@ -1,7 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { useOrderErrand } from '../../api/act.js';
-import { Button } from '../../design/Button.js';
+import { Button, buttonClass } from '../../design/Button.js';
 import { ErrorBar, Notice } from '../../design/Notice.js';
 import { fullDay } from '../../design/format.js';
 
@@ -9,6 +9,7 @@ export function OrderHead({ screen }: { screen: OrderScreen }) {
   const { dog } = screen;
   const errand = useOrderErrand(screen.id);
   const chip = dog.identifiers.find((i) => i.until === null);
+  const mayWait = screen.visits.find((v) => v.step === 'booked' || v.step === 'wanted');
   const people = dog.people.filter((p) => p.until === null && (p.role === 'owner' || p.role === 'breeder' || p.role === 'agent'));
   return (
     <>
@@ -23,6 +24,11 @@ export function OrderHead({ screen }: { screen: OrderScreen }) {
         </p>
         <div className="acts">
           <Button onPress={() => errand.mutate({ path: '/owner-link' })}>Send the owner a link</Button>
+          {mayWait && (
+            <Link to="/waiting" search={{ order: screen.id, visit: mayWait.id, dog: dog.callName || dog.name }} className={buttonClass()}>
+              Wants an earlier time
+            </Link>
+          )}
           <Button onPress={() => window.print()}>Print</Button>
         </div>
       </div>

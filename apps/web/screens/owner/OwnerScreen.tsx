@@ -9,6 +9,7 @@ import { Decided } from './Decided.js';
 import { Estimate } from './Estimate.js';
 import { House } from './House.js';
 import { LetterTime } from './LetterTime.js';
+import { Offer } from './Offer.js';
 import { Papers } from './Papers.js';
 import { Questions, questionsOpen } from './Questions.js';
 import { Results } from './Results.js';
@@ -60,6 +61,7 @@ function Page({ page }: { page: OwnerPage }) {
           </section>
         )}
         <Transfer page={page} />
+        <Offer page={page} />
         <Results page={page} />
         <Papers page={page} />
         <Advice page={page} />

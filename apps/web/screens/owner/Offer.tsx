@@ -1,0 +1,38 @@
+import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import type { OwnerPage } from '#libs/contracts/screens/owner';
+import type { OwnerOffer } from '#libs/contracts/waiting';
+import { get, post } from '../../api/client.js';
+import { Button } from '../../design/Button.js';
+import { ErrorBar, Notice } from '../../design/Notice.js';
+import { longDay, momentAt } from '../../design/format.js';
+
+const key = ['owner', 'offer'];
+
+/** A time that has become free, with a yes and a no of the same weight. */
+export function Offer({ page }: { page: OwnerPage }) {
+  const queries = useQueryClient();
+  const { data } = useQuery({ queryKey: key, queryFn: () => get<OwnerOffer>('/owner/offer') });
+  const tell = useMutation({ mutationFn: (body: { offer: string; answer: 'yes' | 'no' }) => post<OwnerOffer>('/owner/offer', body), onSettled: () => queries.invalidateQueries({ queryKey: ['owner'] }) });
+  const offer = data?.offer;
+  if (!offer) return tell.isSuccess ? <Notice>{tell.variables.answer === 'yes' ? 'The visit has been moved. A confirmation is on its way.' : 'Your visit stays as it is.'}</Notice> : <ErrorBar error={tell.error} />;
+  return (
+    <section aria-labelledby="offer">
+      <h2 id="offer">An earlier time for {page.dog.name}?</h2>
+      <p>
+        <b>
+          {longDay(offer.day)} at {offer.start}
+        </b>
+        {offer.insteadOf && `, instead of ${longDay(offer.insteadOf.day)} at ${offer.insteadOf.start}`}. Please answer until {momentAt(offer.expiresAt, page.practice.zone)}; after that it goes to somebody else, and your visit stays as it is.
+      </p>
+      <ErrorBar error={tell.error} />
+      <div className="acts">
+        <Button size="tablet" onPress={() => tell.mutate({ offer: offer.id, answer: 'yes' })}>
+          Yes, move the visit
+        </Button>
+        <Button size="tablet" onPress={() => tell.mutate({ offer: offer.id, answer: 'no' })}>
+          No, keep it as it is
+        </Button>
+      </div>
+    </section>
+  );
+}
