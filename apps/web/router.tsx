@@ -27,6 +27,7 @@ const together = createRoute({ getParentRoute: () => inside, path: '/litters/$gr
 const waiting = createRoute({ getParentRoute: () => inside, path: '/waiting', validateSearch: (s): { order?: string; visit?: string; dog?: string } => ({ order: text(s.order), visit: text(s.visit), dog: text(s.dog) }), component: lazyRouteComponent(() => import('./screens/waiting/WaitingScreen.js'), 'WaitingScreen') });
 const orders = createRoute({ getParentRoute: () => inside, path: '/orders', validateSearch: (s): { show?: OrdersShown; q?: string; page?: number } => ({ show: shown(s.show), q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/orders/OrdersScreen.js'), 'OrdersScreen') });
 const order = createRoute({ getParentRoute: () => inside, path: '/orders/$order', component: lazyRouteComponent(() => import('./screens/order/OrderScreen.js'), 'OrderScreen') });
+const conflict = createRoute({ getParentRoute: () => inside, path: '/orders/$order/readings/$study', component: lazyRouteComponent(() => import('./screens/conflict/ConflictScreen.js'), 'ConflictScreen') });
 const dogs = createRoute({ getParentRoute: () => inside, path: '/dogs', validateSearch: (s): { q?: string; page?: number } => ({ q: text(s.q), page: page(s.page) }), component: lazyRouteComponent(() => import('./screens/dogs/DogsScreen.js'), 'DogsScreen') });
 const dog = createRoute({ getParentRoute: () => inside, path: '/dogs/$dog', component: lazyRouteComponent(() => import('./screens/dogs/DogScreen.js'), 'DogScreen') });
 const twins = createRoute({ getParentRoute: () => inside, path: '/dogs/twins', component: lazyRouteComponent(() => import('./screens/dogs/TwinsScreen.js'), 'TwinsScreen') });
@@ -39,7 +40,7 @@ const scheme = createRoute({ getParentRoute: () => inside, path: '/scheme', comp
 const mailbox = createRoute({ getParentRoute: () => inside, path: '/mailbox', component: lazyRouteComponent(() => import('./screens/mailbox/MailboxScreen.js'), 'MailboxScreen') });
 const mail = createRoute({ getParentRoute: () => inside, path: '/mailbox/$mail', component: lazyRouteComponent(() => import('./screens/mailbox/MailScreen.js'), 'MailScreen') });
 
-const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, bookSeveral, together, waiting, orders, order, dogs, twins, dog, practice, requests, closing, packages, onePackage, scheme, mailbox, mail])]);
+const tree = root.addChildren([signIn, firstRun, ownerLink, owner, readerLink, join, certificate, inside.addChildren([board, book, bookSeveral, together, waiting, orders, order, conflict, dogs, twins, dog, practice, requests, closing, packages, onePackage, scheme, mailbox, mail])]);
 
 export const router = createRouter({ routeTree: tree, defaultPreload: 'intent', scrollRestoration: true });
 

@@ -43,6 +43,8 @@ export const visitActions = {
     bodyCondition: field(z.int().min(1).max(9), 'Body condition, 1 to 9'),
     fastedHours: field(z.number().min(0).max(72), 'Hours without food'),
     medicines: field(z.string().trim().max(400), 'Medicines today').optional(),
+    /** Said when the weight is far from the last one. */
+    weighedAgain: yes('Weighed again').optional(),
   }),
   acceptEstimate: z.object({ payer: pickOne('people', 'Accepted by'), how: field(z.enum(['phone', 'paper', 'link']), 'How'), totalMinor: z.int().min(0) }),
   giveAnswers: z.object({ stage: field(z.enum(['booking', 'reminder', 'admission']), 'Asked at'), answers: z.partialRecord(question, answer), notes: z.partialRecord(question, z.string().trim().max(300)).default({}) }),

@@ -24,6 +24,16 @@ const page = (m: MailData) => (m.ownerLink ? `Your page for ${s(m.data.dog)}: ${
 const lines = (value: unknown): { dog: string; order?: string; start?: string; problem?: string }[] => (Array.isArray(value) ? (value as { dog: string }[]) : []);
 const hello = (m: MailData) => `Dear ${m.toName},`;
 
+/** Imaging that ended early: what was not taken, and what a further day would ask for. */
+const notTaken = (m: MailData): string[] => {
+  const missing = list(m.data.missing);
+  if (missing.length === 0) return [];
+  return [
+    `Not all pictures were taken: ${s(m.data.dog)} ${m.data.woke ? 'woke, and we stopped' : 'was left to wake before the end'}. Missing: ${missing.join(', ')}.`,
+    'We will call you. You can choose another day, for which we ask for your consent again and weigh and examine the dog again, or have the pictures read as they are.',
+  ];
+};
+
 export const templates = {
   confirmation: (m) => ({
     subject: `${s(m.data.dog)}: visit on ${s(m.data.dayWords)}, ${s(m.data.start)}`,
@@ -71,7 +81,7 @@ export const templates = {
   }),
   cancelled: (m) => ({ subject: `${s(m.data.dog)}: visit on ${s(m.data.dayWords)} cancelled`, paragraphs: [hello(m), `The visit on ${s(m.data.dayWords)} at ${s(m.data.start)} is cancelled. ${s(m.data.why)}`, phone(m)] }),
   ownerLink: (m) => ({ subject: `${s(m.data.dog)}: your page`, paragraphs: [hello(m), 'Here is a new link to your page. It shows where everything stands, and what we still need from you. Earlier links no longer work.', page(m), phone(m)] }),
-  goingHome: (m) => ({ subject: `${s(m.data.dog)} goes home: please read`, paragraphs: [hello(m), 'The sheet for tonight is attached: what is to be expected, and when to call at once.', `The number that answers now: ${s(m.data.call)}.`] }),
+  goingHome: (m) => ({ subject: `${s(m.data.dog)} goes home: please read`, paragraphs: [hello(m), 'The sheet for tonight is attached: what is to be expected, and when to call at once.', ...notTaken(m), `The number that answers now: ${s(m.data.call)}.`] }),
   result: (m) => ({
     subject: `${s(m.data.dog)}: a letter from ${m.practice?.name ?? 'the practice'}`,
     paragraphs: [hello(m), 'A letter about the pictures is attached. It says what was read, how sure that is, and what it cannot tell. Please read it in quiet, and call us with any question.', page(m), phone(m)],

@@ -91,7 +91,7 @@ function mayRead(work: Seen, d: Row['documents'][number], owner: Owner, side: Si
   if (d.kind === 'letter') return owned(work, d.subject, owner);
   if (d.kind === 'consentCopy') return d.subject === owner.person;
   if (d.kind === 'certificate') return d.printed && (!side || work.facts('letterReleased').some((f) => f.study === d.subject));
-  return !side || (side.party === 'buyer') === (d.at >= side.sale.rec.slice(0, 19));
+  return !side || (side.party === 'buyer') === (d.at >= side.sale.rec);
 }
 
 function adviceOf({ facts }: Seen, visit: string, texts: OwnerText[]): { title: string; body: string; approvedBy: string } | null {

@@ -6,7 +6,7 @@ import type { OpenApi } from './open-api.js';
 /** One of everything that hangs on an order that was reported, by its id, and what it is known by. */
 export interface Belongings {
   order: string; visit: string; study: string; dog: string; person: string; staff: string; room: string; device: string; image: string; exposure: string;
-  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string; authority: string; request: string;
+  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string; authority: string; request: string; incident: string;
 }
 
 export interface Known {
@@ -29,7 +29,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
   const film = fact('exposureTaken');
   const sent = fact('packageSent');
   const parcel = await one(FIRST('package', 'order_id'), order);
-  const [links, problem, mail, request, authority] = await everywhere(async (tx) => {
+  const [links, problem, mail, request, authority, incident] = await everywhere(async (tx) => {
     const [ownerLink, readerLink] = [newToken(), newToken()];
     const soon = new Date(Date.now() + 3_600_000);
     const link = { practiceId: house.id, orderId: order, expiresAt: soon };
@@ -45,10 +45,11 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
     const given = await tx.authority.create({ data: { practiceId: house.id, dogId: dog.id, agentId: dog.person.id, ownerId: dog.person.id, covers: ['sedation'], evidence: 'A letter.', ...days } });
     await tx.dogMerge.create({ data: { ...by, goneId: randomUUID(), keptId: dog.id, animalId: `XX-${order}`, why: 'Entered twice.' } });
     await tx.centreClosure.create({ data: { practiceId: house.id, centreId: sent.centre, ...days, how: 'By phone.', byName: by.byName, at: by.at } });
-    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id, asked.id, given.id] as const;
+    const opened = await tx.incident.create({ data: { orderId: order, practiceId: house.id, studyId: film.serves[0]!, kind: 'wrongDogTold', openedAt: by.at, openedBy: by.byName } });
+    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id, asked.id, given.id, opened.id] as const;
   });
   const ids: Belongings = {
-    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail, request, authority,
+    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail, request, authority, incident,
     device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one("SELECT id FROM document WHERE order_id = $1 AND kind = 'letter' LIMIT 1", order), message: await one(FIRST('message', 'order_id'), order),
     result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
   };
@@ -57,6 +58,6 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
 
 /** Ids of the same shape that belong to nobody. */
 export function nobodys(): Belongings {
-  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan', 'authority', 'request'];
+  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan', 'authority', 'request', 'incident'];
   return Object.fromEntries(keys.map((k) => [k, k === 'image' ? randomBytes(32).toString('hex') : randomUUID()])) as unknown as Belongings;
 }

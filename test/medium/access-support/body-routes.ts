@@ -1,12 +1,13 @@
 import { drugLine } from '#libs/contracts/actions/visit';
 import { actionRequest } from '#libs/contracts/actions/all';
+import { incidentClosed } from '#libs/contracts/actions/incident';
 import { bookingOptionsAsked, newBooking } from '#libs/contracts/booking';
 import { answerOffer, joinWaiting } from '#libs/contracts/waiting';
 import { groupOptionsAsked, newGroupBooking } from '#libs/contracts/group-booking';
 import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
 import { newDataRequest, requestClosed, requestExtended, requestNoted, requestVerified } from '#libs/contracts/requests';
 import { mergeDogs, newAuthority, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
-import { ownerAnswers, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
+import { ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { readerReject, readerResult } from '#libs/contracts/screens/reader';
 import { firstRun, join, newPractice, openLink, signIn } from '#libs/contracts/session';
 import { equipmentChecked } from '#libs/register/practice/mark-equipment-checked';
@@ -74,5 +75,7 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/owner/consents': { takes: ownerConsents, from: 'owner' },
   'POST /api/owner/transfer': 'no body',
   'POST /api/owner/letter-time': { takes: ownerLetterTime, from: 'owner' },
+  'POST /api/owner/appeal': { takes: ownerAppeal, from: 'owner' },
+  'POST /api/orders/:order/incidents/:incident/close': { takes: incidentClosed, from: 'staff' },
   'POST /api/owner/withdraw': { takes: ownerWithdraw, from: 'owner' },
 };

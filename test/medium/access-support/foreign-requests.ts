@@ -100,6 +100,8 @@ export const cases: Record<Route, Case> = {
   'GET /api/orders/:order/images/:sha/preview': { asks: (t, own) => [get(`/api/orders/${t.order}/images/${t.image}/preview`), get(`/api/orders/${own.order}/images/${t.image}/preview`)] },
   'GET /api/orders/:order/images/:sha/file': { asks: (t, own) => [get(`/api/orders/${t.order}/images/${t.image}/file`), get(`/api/orders/${own.order}/images/${t.image}/file`)] },
   'GET /api/orders/:order/documents/:document': { asks: (t, own) => [get(`/api/orders/${t.order}/documents/${t.document}`), get(`/api/orders/${own.order}/documents/${t.document}`)] },
+  'GET /api/orders/results.csv': { own: lists },
+  'POST /api/orders/:order/incidents/:incident/close': { asks: (t, own) => [t.order, own.order].map((order) => post(`/api/orders/${order}/incidents/${t.incident}/close`, { words: 'Found and changed.' })) },
   'POST /api/orders/:order/owner-link': { asks: (t) => [post(`/api/orders/${t.order}/owner-link`)] },
   'POST /api/orders/:order/problems/:problem/retry': { asks: (t, own) => [post(`/api/orders/${t.order}/problems/${t.problem}/retry`), post(`/api/orders/${own.order}/problems/${t.problem}/retry`)] },
   'POST /api/orders/:order/messages/:message/resolve': { asks: (t, own) => [t.order, own.order].map((order) => post(`/api/orders/${order}/messages/${t.message}/resolve`, { arrived: false })) },
@@ -154,6 +156,7 @@ export const cases: Record<Route, Case> = {
   },
   'POST /api/owner/transfer': { own: 'about the order of one’s own link' },
   'POST /api/owner/letter-time': { own: 'about the order of one’s own link' },
+  'POST /api/owner/appeal': { asks: (t) => [post('/api/owner/appeal', { study: t.study, result: t.result })] },
   'POST /api/owner/withdraw': { asks: (t) => [post('/api/owner/withdraw', { purpose: 'study', subject: t.study }), post('/api/owner/withdraw', { purpose: 'sedation', subject: t.visit })] },
   'GET /api/owner/documents/:document': { asks: (t) => [get(`/api/owner/documents/${t.document}`)] },
 };

@@ -7,7 +7,7 @@ export const OWNER_OF: Record<string, string> = {
   orders: 't.practice_id', slot: 't.practice_id', message: 't.practice_id', captured_mail: 't.practice_id', audit: 't.practice_id', link: 't.practice_id', package: 't.practice_id',
   data_request: 't.practice_id', data_request_event: 't.practice_id', tombstone: 't.practice_id', order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), document: byOrder(), problem: byOrder(),
   group_booking: 't.practice_id', group_booking_dog: 't.practice_id', waiting_entry: 't.practice_id', slot_offer: 't.practice_id',
-  authority: 't.practice_id', dog_merge: 't.practice_id', centre_closure: 't.practice_id',
+  authority: 't.practice_id', dog_merge: 't.practice_id', centre_closure: 't.practice_id', incident: 't.practice_id',
   package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',
 };
 

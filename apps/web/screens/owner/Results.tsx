@@ -1,6 +1,7 @@
 import type { OwnerPage } from '#libs/contracts/screens/owner';
 import { fullDay } from '../../design/format.js';
 import { pronouns } from './pronouns.js';
+import { SecondReading } from './SecondReading.js';
 
 export function Results({ page }: { page: OwnerPage }) {
   if (page.results.length === 0) return null;
@@ -20,6 +21,7 @@ export function Results({ page }: { page: OwnerPage }) {
           <p>
             For {page.dog.name} as a whole: <b>{result.dog}</b>
           </p>
+          {result.appeal && <SecondReading appeal={result.appeal} practice={page.practice} />}
         </div>
       ))}
       <p className="why">

@@ -1,6 +1,6 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
-import type { OwnerPage, ownerAnswers, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
+import type { OwnerPage, ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { get, post } from '../../api/client.js';
 
 const key = ['owner'];
@@ -16,6 +16,7 @@ function useTell<Body>(what: string) {
 export const useTellAnswers = () => useTell<z.input<typeof ownerAnswers>>('answers');
 export const useTellEstimate = () => useTell<z.input<typeof ownerEstimate>>('estimate');
 export const useTellConsents = () => useTell<z.input<typeof ownerConsents>>('consents');
+export const useTellAppeal = () => useTell<z.input<typeof ownerAppeal>>('appeal');
 export const useTellWithdrawal = () => useTell<z.input<typeof ownerWithdraw>>('withdraw');
 export const useTellTransfer = () => useTell<Record<string, never>>('transfer');
 export const useTellLetterTime = () => useTell<z.input<typeof ownerLetterTime>>('letter-time');
