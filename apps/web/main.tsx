@@ -11,6 +11,7 @@ import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { queryClient } from './api/query-client.js';
+import { keepSending } from './offline/send-waiting.js';
 import { router } from './router.js';
 
 const root = document.getElementById('root');
@@ -22,3 +23,4 @@ createRoot(root).render(
     </QueryClientProvider>
   </StrictMode>,
 );
+keepSending();

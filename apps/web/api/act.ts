@@ -2,8 +2,10 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { ActionName } from '#libs/contracts/actions/all';
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { orderKey } from './board.js';
+import { sendOrKeep } from '../offline/send-or-keep.js';
+import { isWitnessed } from '../offline/witnessed.js';
 import { post } from './client.js';
-import { isFailure } from './failure.js';
+import { isFailure, isSilence, needsNetwork } from './failure.js';
 
 export type Act = {
   action: ActionName;
@@ -21,8 +23,11 @@ export type Act = {
 export function useAct(order: string) {
   const queries = useQueryClient();
   return useMutation({
-    mutationFn: ({ action, ...rest }: Act) => post<OrderScreen>(`/orders/${order}/actions/${action}`, rest),
+    // Also without a network: then what was witnessed is kept, and what is decided is told that it needs one.
+    networkMode: 'always',
+    mutationFn: ({ action, ...act }: Act) => (isWitnessed(action) && !act.at ? sendOrKeep(order, { action, ...act }) : decide(order, action, act)),
     onSuccess: (screen) => {
+      if (!screen) return;
       queries.setQueryData(orderKey(order), screen);
       void queries.invalidateQueries({ queryKey: ['board'] });
       void queries.invalidateQueries({ queryKey: ['orders'] });
@@ -33,6 +38,14 @@ export function useAct(order: string) {
       if (isFailure(error) && error.code === 'CHANGED_MEANWHILE') void queries.invalidateQueries({ queryKey: orderKey(order) });
     },
   });
+}
+
+async function decide(order: string, action: ActionName, act: Omit<Act, 'action'>): Promise<OrderScreen> {
+  try {
+    return await post<OrderScreen>(`/orders/${order}/actions/${action}`, act);
+  } catch (error) {
+    throw isSilence(error) ? needsNetwork() : error;
+  }
 }
 
 /** Things about an order that are not steps of it: links, problems, mails of unknown outcome. */

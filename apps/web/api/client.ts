@@ -1,4 +1,5 @@
 import type { ApiErrorBody } from '#libs/contracts/errors';
+import { heard, unheard } from '../offline/network.js';
 import { ApiFailure, noAnswer } from './failure.js';
 
 let csrf = '';
@@ -8,26 +9,32 @@ export const rememberCsrf = (token: string) => {
 };
 export const csrfToken = () => csrf;
 
-async function request<T>(method: 'GET' | 'POST', path: string, body?: unknown): Promise<T> {
+async function request<T>(method: 'GET' | 'POST', path: string, body?: unknown, signal?: AbortSignal): Promise<T> {
   const headers: Record<string, string> = { accept: 'application/json' };
   if (method === 'POST') {
     headers['content-type'] = 'application/json';
     headers['x-csrf'] = csrf;
   }
   let reply: Response;
+  let text: string;
   try {
-    reply = await fetch(`/api${path}`, { method, headers, credentials: 'same-origin', body: method === 'POST' ? JSON.stringify(body ?? {}) : undefined });
+    reply = await fetch(`/api${path}`, { method, headers, credentials: 'same-origin', body: method === 'POST' ? JSON.stringify(body ?? {}) : undefined, ...(signal && { signal }) });
+    text = await reply.text();
   } catch {
+    unheard();
     throw noAnswer();
   }
-  if (!reply.ok) throw await failureOf(reply);
-  const text = await reply.text();
+  heard();
+  if (!reply.ok) throw new ApiFailure(reply.status, asErrorBody(parsed(text)));
   return (text ? JSON.parse(text) : undefined) as T;
 }
 
-async function failureOf(reply: Response): Promise<ApiFailure> {
-  const body: unknown = await reply.json().catch(() => null);
-  return new ApiFailure(reply.status, asErrorBody(body));
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
 }
 
 export function asErrorBody(body: unknown): ApiErrorBody {
@@ -36,7 +43,7 @@ export function asErrorBody(body: unknown): ApiErrorBody {
 }
 
 export const get = <T>(path: string) => request<T>('GET', path);
-export const post = <T>(path: string, body?: unknown) => request<T>('POST', path, body);
+export const post = <T>(path: string, body?: unknown, signal?: AbortSignal) => request<T>('POST', path, body, signal);
 
 /** `?a=1&b=2` of what is set. */
 export function query(values: Record<string, string | number | undefined>): string {

@@ -1,9 +1,9 @@
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useMutation, useQuery, useQueryClient, type QueryClient } from '@tanstack/react-query';
 import type { DemoSignIns, Me, SignIn } from '#libs/contracts/session';
 import { get, post, rememberCsrf } from './client.js';
 import { signedOut } from './failure.js';
 
-const key = ['me'];
+export const meKey = ['me'];
 
 async function whoAmI(): Promise<Me | null> {
   try {
@@ -17,7 +17,10 @@ async function whoAmI(): Promise<Me | null> {
 }
 
 /** Who uses the page; null when nobody has signed in. */
-export const useMeQuery = () => useQuery({ queryKey: key, queryFn: whoAmI, staleTime: 5 * 60_000 });
+export const useMeQuery = () => useQuery({ queryKey: meKey, queryFn: whoAmI, staleTime: 5 * 60_000 });
+
+/** Who uses the page, outside of it. */
+export const signedIn = (queries: QueryClient) => queries.getQueryData<Me | null>(meKey);
 
 /** After signing in, opening a link or setting up: everything known before belongs to somebody else. */
 export function useBecome() {
@@ -25,7 +28,7 @@ export function useBecome() {
   return (me: Me | null) => {
     rememberCsrf(me?.csrf ?? '');
     queries.clear();
-    queries.setQueryData(key, me);
+    queries.setQueryData(meKey, me);
   };
 }
 

@@ -12,7 +12,7 @@ export function Shell() {
   const { data: me, error, isPending } = useMeQuery();
   const location = useLocation();
   if (isPending) return null;
-  if (error) return <main className="bare"><ErrorBar error={error} /></main>;
+  if (error && me === undefined) return <main className="bare"><ErrorBar error={error} /></main>;
   // On the way out the address is the next page's already: it must not be asked for once more.
   if (!me && location.pathname === '/sign-in') return null;
   if (!me) return <Navigate to="/sign-in" search={location.href === '/' ? {} : { then: location.href }} replace />;

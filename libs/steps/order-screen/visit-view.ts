@@ -44,7 +44,7 @@ export function visitView(work: Facts, id: string, prices: Prices | null): Visit
     scans: of(facts('identityScanned')).map((f) => ({ place: f.place, numbers: f.numbers, matches: f.numbers.length === 1 && numbers.includes(f.numbers[0]!), at: f.at, by: by(f) })),
     examined: examined ? { statusClass: examined.statusClass, reason: examined.reason ?? null, findings: text(examined.detail?.findings), by: by(examined), at: examined.at } : null,
     plans: of(facts('planSigned')).map((f) => ({ id: f.plan, kind: f.kind, by: by(f), at: f.at, weightKg: f.weightKg, used: started.some((s) => s.plan === f.plan), lines: (f.detail?.lines as { words: string; steps: string[] }[] | undefined) ?? [] })),
-    asleepSince: standing.step === 'sedated' ? (started.at(0)?.at ?? null) : null,
+    asleepSince: standing.step === 'sedated' || standing.step === 'imaged' ? (started.at(0)?.at ?? null) : null,
     readings: of(facts('readingTaken')).map((f) => ({ at: f.at, by: by(f), values: f.detail ?? {} })),
     drugs: of(facts('drugRecorded')).map((f) => ({ at: f.at, by: by(f), event: f.event, batch: f.batch, words: [text(f.detail?.drug), f.detail?.amountMl ? `${String(f.detail.amountMl)} mL` : null, text(f.detail?.route)].filter(Boolean).join(', ') })),
     events: of(facts('eventRecorded')).map((f) => ({ at: f.at, by: by(f), what: f.what })),

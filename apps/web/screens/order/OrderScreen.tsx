@@ -2,10 +2,13 @@ import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import type { NextAction, OrderScreen as Screen } from '#libs/contracts/screens/order';
 import { useOrder } from '../../api/board.js';
+import { isSilence } from '../../api/failure.js';
 import { Loading } from '../../design/Empty.js';
 import { ErrorBar, NotShown } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { Strands } from '../../design/Strands.js';
+import { OnThisTablet } from '../../offline/OnThisTablet.js';
+import { useAsIfStored } from '../../offline/use-as-if-stored.js';
 import { ActPanel } from './ActPanel.js';
 import { Asleep } from './Asleep.js';
 import { isAsleep, isBeingImaged } from './next-actions.js';
@@ -25,16 +28,20 @@ import { WaitsFor } from './WaitsFor.js';
 
 export function OrderScreen() {
   const { order } = useParams({ from: '/inside/orders/$order' });
-  const { data: screen, error } = useOrder(order);
+  const { data, error } = useOrder(order);
+  const screen = useAsIfStored(data);
   const [doing, setDoing] = useState<NextAction | null>(null);
   if (!screen) return error ? <NotShown title="Order" error={error} /> : <Loading what="the order" />;
   const asleep = screen.visits.find(isAsleep);
   const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
   const panel = doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />;
   const notFresh = (
-    <ErrorBar error={error}>
-      <p className="small">Below is the order as it was last seen.</p>
-    </ErrorBar>
+    <>
+      <OnThisTablet screen={screen} />
+      <ErrorBar error={isSilence(error) ? null : error}>
+        <p className="small">Below is the order as it was last seen.</p>
+      </ErrorBar>
+    </>
   );
   // A dog that is asleep is watched on the page that everybody knows, whatever has happened.
   if (screen.calm && (screen.frozen || screen.silent) && !asleep && !imaged)

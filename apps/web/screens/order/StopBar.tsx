@@ -15,7 +15,7 @@ export function StopBar({ screen, visit }: { screen: OrderScreen; visit: VisitVi
         <p>
           <b>Anybody may stop, at any time, without a reason.</b>
           <br />
-          <span className="quiet small">Missing views are sorted out later; {name} only needs to wake.</span>
+          <span className="quiet small">Works without network. Missing views are sorted out later; {name} only needs to wake.</span>
         </p>
         <ErrorBar error={act.error} />
       </div>
