@@ -9,6 +9,7 @@ import { namesOf } from '../order-screen/names.js';
 import { SCREEN } from '../order-screen/screen-sql.js';
 import type { ScreenSource } from '../order-screen/screen-source.js';
 import type { Actor } from '../record/actor.js';
+import { shortDay } from '../record/day-words.js';
 import { withOffset } from '../record/local-time.js';
 import { readOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
@@ -73,7 +74,7 @@ const auditOf = (tx: Tx, order: string): Promise<AuditRow[]> => tx.$queryRaw<Aud
 async function onPaper(work: Work, names: Record<string, string>, tables: RecordTable[]): Promise<FrozenRecord> {
   const view = frozenView(work, names)!;
   const said = [
-    view.death && `Died on ${view.death.day}${view.death.inCare ? ', in our care' : ''}. Cause, as far as known: ${view.death.cause}.`,
+    view.death && `Died on ${shortDay(view.death.day)}${view.death.inCare ? ', in our care' : ''}. Cause, as far as known: ${view.death.cause}.`,
     view.harm && `Harm, recorded ${withOffset(view.harm.at, zoneOf(work)).replace('T', ' ')}: ${view.harm.what}`,
   ].filter(Boolean).join(' ');
   return {

@@ -24,7 +24,7 @@ export function recordTables({ facts, evaluation, order }: Seen, names: Record<s
   const HISTORY = ['When', 'What', 'By', 'Written down', 'Late'];
   return [
     {
-      file: 'readings', title: 'Readings', head: ['When', 'Device', 'No.', 'Heart a minute', 'Breaths a minute', 'SpO2 %', 'Temp. °C', 'Gums', 'Note', 'By', 'Written down', 'Late'], widths: [18, 9, 5, 8, 9, 7, 8, 9, 12, 13, 18, 6],
+      file: 'readings', title: 'Readings', head: ['When', 'Device', 'No.', 'Heart /min', 'Breaths /min', 'SpO2 %', 'Temp. °C', 'Gums', 'Note', 'By', 'Written down', 'Late'], widths: [17, 9, 5, 8, 10, 8, 8, 9, 10, 13, 17, 6],
       rows: stored(facts('readingTaken')).map((f) => [write(f.at), f.device, f.n, ...['heartRate', 'breaths', 'spo2', 'temperature', 'gums', 'note'].map((k) => cell(f.detail?.[k])), ...ends(f)]),
     },
     {

@@ -34,7 +34,7 @@ export function WaitsFor({ screen, onAct, title = 'What it waits for' }: Props) 
       {now.length > 0 && (
         <div className="do-now">
           {now.map((n, i) => (
-            <ActButton key={n.action + n.on.id} next={n} screen={screen} onAct={onAct} kind={i === 0 && firstWithWay < 0 ? 'ink' : 'plain'} />
+            <ActButton key={n.action + n.on.id} next={n} screen={screen} onAct={onAct} kind={i === 0 && firstWithWay < 0 && !calm ? 'ink' : 'plain'} />
           ))}
         </div>
       )}
