@@ -2,7 +2,7 @@ import cookie from '@fastify/cookie';
 import { Module } from '@nestjs/common';
 import { APP_GUARD, NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
-import type { FastifyReply } from 'fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { existsSync } from 'node:fs';
 import { BoardController } from './board/board.controller.js';
 import { BookingController } from './booking/booking.controller.js';
@@ -41,8 +41,8 @@ export interface ApiOptions {
 }
 
 export async function createApi({ deps, web, log }: ApiOptions): Promise<NestFastifyApplication> {
-  // An address that is none never reaches a route, nor the filter below.
-  const frameworkErrors = (error: Error, _request: unknown, reply: FastifyReply) => sayError(reply, bodyOf(error));
+  // An address that is none never reaches a route, nor the filter below; a person with such a link gets the page for addresses that lead nowhere.
+  const frameworkErrors = (error: Error, request: FastifyRequest, reply: FastifyReply) => (web && !request.url.startsWith('/api') ? void reply.redirect('/not-whole') : sayError(reply, bodyOf(error)));
   const adapter = new FastifyAdapter({ bodyLimit: JSON_LIMIT, trustProxy: 'loopback', frameworkErrors });
   const app = await NestFactory.create<NestFastifyApplication>({ module: ApiModule, providers: [{ provide: Deps, useValue: deps }], exports: [Deps], global: true }, adapter, { logger: ['error', 'warn'], abortOnError: false });
   app.useGlobalFilters(new AnswerErrors(log));
@@ -65,7 +65,7 @@ const PAGE_POLICY = "default-src 'self'; script-src 'self'; img-src 'self' data:
 
 /** One page for every address that is not the api's; its parts are named by their content and may be kept for ever. */
 async function serveWeb(app: NestFastifyApplication, root: string): Promise<void> {
-  // Asked for here, because tests serve no pages and their runner cannot load it.
+  // Asked for here, because hardly any test serves pages.
   const { default: fastifyStatic } = await import('@fastify/static');
   await app.register(fastifyStatic, { root, wildcard: false, index: false, maxAge: '365d', immutable: true });
   const fastify = app.getHttpAdapter().getInstance();

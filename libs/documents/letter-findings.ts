@@ -1,7 +1,7 @@
 import { paragraph, type LetterBlock, type ResultSnapshot } from './letter-blocks.js';
 import type { JointOnPaper, JointValue, StudyOnPaper } from './snapshots.js';
 import { LETTER_TEXTS as T, type DogWords } from './texts/en.js';
-import { capital, listWords } from './words.js';
+import { capital, dayWords, listWords } from './words.js';
 
 export const jointName = ({ side, joint }: JointOnPaper) => `${side} ${joint}`;
 
@@ -54,11 +54,13 @@ export function howSureBlocks(studies: StudyOnPaper[], dog: DogWords): LetterBlo
     const ranges = study.joints.flatMap((joint) =>
       joint.finding.kind === 'value' && joint.finding.secondLook ? [{ joint, look: joint.finding.secondLook }] : [],
     );
-    if (ranges.length === 0) return [paragraph(lead + T.noFigure)];
+    const repeat = study.earlier ? [paragraph(`${lead}${dog.name} was examined like this before, read on ${dayWords(study.earlier.readOn)}.`), ...study.earlier.changes.map(paragraph)] : [];
+    if (ranges.length === 0) return [paragraph(lead + T.noFigure), ...repeat];
     const words = ranges.map(({ joint, look }) => `from **${look.lower} to ${look.upper}** for the ${jointName(joint)}`);
     const sources = [...new Set(ranges.map(({ look }) => look.source))];
     return [
       paragraph(`${lead}A second look at ${dog.name} might give ${listWords(words)}. Where this comes from: ${sources.join('; ')}.`),
+      ...repeat,
     ];
   });
 }

@@ -103,6 +103,8 @@ export interface StudyOnPaper {
   dogResult: string;
   /** The reader's own remark in plain words, or null. */
   comment: string | null;
+  /** The dog was examined by this protocol before: when, and joint by joint whether the change is more than the reading's error. */
+  earlier?: { readOn: LocalDate; changes: string[] };
   /** Views that the protocol asks for and that were not taken, each with the reason in plain words. */
   viewsMissing: { view: string; reason: string }[];
 }

@@ -45,7 +45,7 @@ type Input<A extends ActionName> = z.input<(typeof actionInputs)[A]>;
 
 const lookAt = (work: Work) => ({ evaluation: work.evaluation, facts: work.order.facts as Fact[], version: work.order.version });
 
-const WRITES_MAIL: ReadonlySet<ActionName> = new Set<ActionName>(['book', 'giveSheet', 'send', 'releaseLetter', 'releaseAgain', 'releaseCorrection', 'cancelVisit']);
+const WRITES_MAIL: ReadonlySet<ActionName> = new Set<ActionName>(['book', 'giveSheet', 'send', 'releaseLetter', 'releaseAgain', 'releaseCorrection', 'releaseFilmsRejected', 'cancelVisit']);
 
 /** Does what a person does, by the one way in which a person changes an order. */
 export async function perform<A extends ActionName>(road: Road, actor: Actor, action: A, on: string, input: Input<A>): Promise<void> {

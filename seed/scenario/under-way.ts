@@ -85,7 +85,7 @@ export const underWay: Plan[] = [
       laterDays(road, 4);
       await rejectElbow(road);
       laterDays(road, 1);
-      await perform(road, road.house.desk, 'openVisit', road.order, { studies: [studyOf(road)], reason: 'rejected', restUntil: days.day(1) });
+      await perform(road, road.house.desk, 'openVisit', road.order, { studies: [studyOf(road)], reason: 'rejected', restUntil: days.day(1), payer: road.dog.person.id });
       const second = Object.keys(road.evaluation.visits).at(-1)!;
       const { room, operator, nurse, vet } = road.lane;
       await perform(road, road.house.desk, 'book', second, { day: days.day(9), start: '14:00', minutes: 45, room, operator: operator.id, nurse: nurse.id, vet: vet.id });

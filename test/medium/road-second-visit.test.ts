@@ -43,7 +43,7 @@ describe('films that the centre sends back', () => {
   });
 
   it('make a second visit, confirmed by mail, for which everything is asked again', async () => {
-    await road.act('desk', 'openVisit', road.id, { studies: [road.study().id], reason: 'rejected' });
+    await road.act('desk', 'openVisit', road.id, { studies: [road.study().id], reason: 'rejected', payer: road.dog.person.id });
     await bookAgain(road, 7);
     const mail = await server.mail.wait(road.email, /^Bracken: visit on /, 2);
     expect(invitation(mail)).toContain(`UID:visit-${road.visit.id}`);

@@ -37,6 +37,7 @@ export const schemeScreen = z.object({
   overdue: z.array(z.object({ accession: z.string(), practice: z.string(), centre: z.string(), study: z.string(), clock: z.string(), dueDay: localDay, cause: z.string().nullable() })),
   steps: z.array(z.object({ protocol: z.string(), step: z.string(), count: z.int() })),
   imagedNotSent: z.int(),
+  incidents: z.array(z.object({ accession: z.string(), practice: z.string(), study: z.string(), what: z.string(), openedOn: localDay, closedOn: localDay.nullable() })),
   /** Over the whole scheme, from `since` on; a 95 % interval. With no sedated dog there is nothing to say yet. */
   harm: z.object({ sedated: z.int(), since: z.string().nullable(), diedInCare: counted, harmed: counted }),
   practices: z.array(z.object({ name: z.string(), place: z.string(), open: z.int(), accredited: z.array(z.object({ staff: z.string(), protocol: z.string(), until: localDay })) })),

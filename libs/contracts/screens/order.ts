@@ -107,6 +107,10 @@ export const resultView = z.object({
   joints: z.array(z.object({ joint: z.string(), name: z.string(), words: z.string(), flags: z.array(z.string()) })),
   dog: z.string(),
   comment: z.string().nullable(),
+  readOn: z.string().nullable(),
+  /** The sheet that came by post, and who has keyed it. */
+  scan: z.string().nullable(),
+  keyedBy: z.array(z.string()),
   state: z.enum(['waiting', 'accepted', 'refused', 'withdrawn', 'superseded', 'copy']),
   problems: z.array(z.string()),
 });
@@ -129,6 +133,12 @@ export const studyView = z.object({
   sends: z.array(z.object({ id, at: z.string(), centre: z.string(), outcome: z.string(), acknowledged: z.boolean() })),
   chase: z.object({ clock: z.string(), dueDay: z.string(), overdue: z.boolean(), act: z.string(), reminders: z.int(), cause: z.string().nullable() }).nullable(),
   results: z.array(resultView),
+  /** Readings that disagree, and what can be told of them; nothing is released meanwhile. */
+  conflict: z.object({ results: z.array(id), differs: z.array(z.string()), told: z.array(z.string()) }).nullable(),
+  /** An earlier accepted reading of this dog by the same protocol, and whether the two differ by more than the reading's error. */
+  earlier: z.object({ order: id, accession: z.string(), readOn: z.string(), joints: z.array(z.object({ name: z.string(), words: z.string() })), dog: z.string(), changes: z.array(z.string()), counts: z.string() }).nullable(),
+  /** What the centre sent back; the films stay with it. */
+  rejections: z.array(z.object({ at: z.string(), by: z.string(), package: z.string(), views: z.array(z.string()), reasons: z.array(z.string()), exposures: z.array(id) })),
   letters: z.array(z.object({ id, kind: z.string(), at: z.string(), outcomes: z.array(z.object({ to: z.string(), toName: z.string(), outcome: z.string() })) })),
   phoneFirst: z.string().nullable(),
 });
@@ -158,6 +168,7 @@ export const orderScreen = z.object({
   documents: z.array(z.object({ id, kind: z.string(), name: z.string(), at: z.string(), serial: z.string().nullable(), state: z.string() })),
   messages: z.array(z.object({ id, kind: z.string(), to: z.string(), subject: z.string(), state: z.string(), detail: z.string().nullable(), at: z.string() })),
   problems: z.array(z.object({ id, job: z.string(), words: z.string(), at: z.string() })),
+  incidents: z.array(z.object({ id, kind: z.string(), what: z.string(), openedAt: z.string(), openedBy: z.string(), closedAt: z.string().nullable(), closedBy: z.string().nullable(), words: z.string().nullable() })),
   happened: z.array(z.object({ at: z.string(), what: z.string(), by: z.string(), late: z.boolean() })),
   choices: z.record(z.string(), z.array(choice)),
 });

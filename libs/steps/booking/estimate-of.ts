@@ -4,7 +4,16 @@ import { findProtocol } from '#libs/science/protocols/catalogue';
 
 export interface EstimateFor {
   prices: Prices;
-  studies: { protocol: string; version: string; centre: { name: string; feeMinor: number } }[];
+  studies: {
+    protocol: string;
+    version: string;
+    centre: { name: string; feeMinor: number };
+    /** Views to take; all that are required where nothing is said. */
+    views?: string[];
+    /** False where it was agreed to with an earlier visit. */
+    reading?: boolean;
+    sending?: boolean;
+  }[];
 }
 
 /**
@@ -12,13 +21,14 @@ export interface EstimateFor {
  * Tax is on the sum and rounded once, halves up.
  */
 export function estimateOf({ prices, studies }: EstimateFor): Estimate {
-  const views = new Set(studies.flatMap((s) => findProtocol(s.protocol, s.version)?.views.filter((v) => v.required).map((v) => v.code) ?? []));
-  const centres = [...new Set(studies.map((s) => s.centre.name))];
+  const views = new Set(studies.flatMap((s) => s.views ?? findProtocol(s.protocol, s.version)?.views.filter((v) => v.required).map((v) => v.code) ?? []));
+  const centres = [...new Set(studies.filter((s) => s.sending !== false).map((s) => s.centre.name))];
+  const sending = { words: centres.length > 1 ? `Sending, ${centres.length} centres` : 'Sending', amountMinor: centres.length * prices.sendingMinor };
   const lines = [
     { words: 'Sedation, with monitoring', amountMinor: prices.sedationMinor },
     { words: `${views.size} ${views.size === 1 ? 'radiograph' : 'radiographs'}`, amountMinor: views.size * prices.radiographMinor },
-    ...studies.map((s) => ({ words: `Reading of ${findProtocol(s.protocol, s.version)?.deskName ?? s.protocol}, ${s.centre.name}`, amountMinor: s.centre.feeMinor })),
-    { words: centres.length > 1 ? `Sending, ${centres.length} centres` : 'Sending', amountMinor: centres.length * prices.sendingMinor },
+    ...studies.filter((s) => s.reading !== false).map((s) => ({ words: `Reading of ${findProtocol(s.protocol, s.version)?.deskName ?? s.protocol}, ${s.centre.name}`, amountMinor: s.centre.feeMinor })),
+    ...(centres.length > 0 ? [sending] : []),
   ];
   const net = lines.reduce((sum, line) => sum + line.amountMinor, 0);
   const tax = Math.round((net * prices.taxPercent) / 100);

@@ -2,14 +2,10 @@ import type { Estimate } from '#libs/contracts/booking';
 import type { Prices } from '#libs/contracts/register';
 import type { Work } from '../record/work.js';
 import { estimateOf } from './estimate-of.js';
+import { visitCharges } from './visit-charges.js';
 
-/** Today's estimate for a visit: for the studies that it lists, at today's prices. */
-export async function visitEstimate({ tx, order, evaluation }: Work, visit: string): Promise<Estimate> {
-  const practice = await tx.practice.findUniqueOrThrow({ where: { id: order.practice }, select: { prices: true } });
-  const studies = (evaluation.visits[visit]?.studies ?? []).flatMap((id) => {
-    const study = evaluation.studies[id];
-    const centre = study && order.centres[study.centre];
-    return study && centre ? [{ protocol: study.protocol, version: study.version, centre }] : [];
-  });
-  return estimateOf({ prices: practice.prices as Prices, studies });
+/** Today's estimate for a visit: for what is missing of the studies that it lists, at today's prices. */
+export async function visitEstimate(work: Work, visit: string): Promise<Estimate> {
+  const practice = await work.tx.practice.findUniqueOrThrow({ where: { id: work.order.practice }, select: { prices: true } });
+  return estimateOf({ prices: practice.prices as Prices, studies: visitCharges(work, visit) });
 }

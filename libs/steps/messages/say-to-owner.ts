@@ -1,7 +1,7 @@
 import type { Work } from '../record/work.js';
 import { say, type Saying } from './say.js';
 
-/** Tells whoever is named for the result and reads mail; a person without an address is left to the desk's post. */
+/** Tells the dog's owners, or the people named; a person without an address is left to the desk. */
 export async function sayToOwners(work: Work, s: Omit<Saying, 'order' | 'practice' | 'to' | 'once'> & { once: string; people?: string[] }): Promise<void> {
   const { people, ...saying } = s;
   for (const person of await ownersByMail(work, people)) {

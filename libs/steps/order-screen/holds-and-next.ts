@@ -32,10 +32,12 @@ const ANSWERED_BY: Partial<Record<Action, string[]>> = {
 };
 
 export function nextActions(e: Evaluation, viewer: Viewer): NextAction[] {
+  // Whoever asked another practice cannot answer for it.
+  const asked = e.order.holds.find((h) => h.code === 'REFERRAL_OPEN')?.detail?.to;
   return scopes(e).flatMap(({ scope, id, standing }) => {
     const missing = new Set<string>(standing.holds.map((h) => h.code));
     const row = (action: Action, allowed: boolean, because: string[]): NextAction[] =>
-      isActionName(action) && (ANSWERED_BY[action]?.some((code) => missing.has(code)) ?? true) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer), because }] : [];
+      isActionName(action) && (ANSWERED_BY[action]?.some((code) => missing.has(code)) ?? true) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer) && !(action === 'acceptReferral' && viewer.practice !== asked), because }] : [];
     return [...standing.next.flatMap((a) => row(a, true, [])), ...Object.entries(standing.refused).flatMap(([a, because]) => row(a as Action, false, because ?? []))];
   });
 }

@@ -7,6 +7,7 @@ import { frozenView } from '../frozen/frozen-view.js';
 import { filmsOf } from '../dispatch/films-of.js';
 import { withRules } from '../record/order-record.js';
 import type { Work } from '../record/work.js';
+import { incidentWords } from '../incident/open-incident.js';
 import { choicesOf } from './choices.js';
 import { happened } from './happened.js';
 import { nextActions, wordedHolds } from './holds-and-next.js';
@@ -46,11 +47,12 @@ export function orderScreen(source: ScreenSource, viewer: Viewer, now: Date): Or
     holds: wordedHolds(evaluation, viewer, naming, next),
     next,
     visits: Object.keys(evaluation.visits).map((id) => visitView(work, id, source.prices)),
-    studies: Object.keys(evaluation.studies).filter((id) => findProtocol(evaluation.studies[id]!.protocol, evaluation.studies[id]!.version)).map((id) => studyView(work, id, names)),
+    studies: Object.keys(evaluation.studies).filter((id) => findProtocol(evaluation.studies[id]!.protocol, evaluation.studies[id]!.version)).map((id) => studyView(work, id, names, source.others)),
     exposures: exposures(work, source, names),
     documents: source.documents,
     messages: source.messages,
     problems: source.problems,
+    incidents: source.incidents.map((i) => ({ ...i, what: incidentWords[i.kind] })),
     happened: happened(order.facts, evaluation.order.late, names),
     choices: choicesOf(source, work, names),
   };

@@ -26,4 +26,5 @@ export interface ScreenSource {
 export interface Viewer {
   id: string;
   roles: string[];
+  practice: string;
 }

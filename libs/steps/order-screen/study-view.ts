@@ -4,12 +4,16 @@ import { localDay } from '#libs/pathway/zones';
 import { stepLabels } from '#libs/pathway/words';
 import { filmsOf } from '../dispatch/films-of.js';
 import type { Work } from '../record/work.js';
-import { dogWords, jointWords, readingForm } from './reading-words.js';
+import { readingForm } from './reading-words.js';
+import { conflictOf } from './conflict-view.js';
+import { earlierOf } from './earlier-view.js';
+import { resultsOf } from './results-view.js';
+import type { OrderReadings } from '../result/accepted-readings.js';
 
 type Facts = Pick<Work, 'facts' | 'evaluation' | 'order' | 'now'>;
 
 /** One study's road from its films to its letters, for the page. */
-export function studyView(work: Facts, id: string, names: Record<string, string>): StudyView {
+export function studyView(work: Facts, id: string, names: Record<string, string>, others: OrderReadings[]): StudyView {
   const { facts, evaluation, order } = work;
   const of = <T extends { study?: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
   const standing = evaluation.studies[id]!;
@@ -33,6 +37,9 @@ export function studyView(work: Facts, id: string, names: Record<string, string>
     sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send) })),
     chase: standing.chase ? { clock: standing.chase.clock, dueDay: standing.chase.dueDay, overdue: localDay(work.now.toISOString(), centre?.zone ?? 'UTC') > standing.chase.dueDay, act: standing.chase.act, reminders: standing.chase.sent, cause: standing.chase.cause ?? null } : null,
     results: resultsOf(work, id),
+    conflict: conflictOf(work, id),
+    earlier: earlierOf(work, id, others),
+    rejections: rejectionsOf(work, id, names),
     letters: of(facts('letterReleased')).map((f) => ({ id: f.letter, kind: f.kind, at: f.at, outcomes: f.to.map((to) => ({ to, toName: names[to] ?? '', outcome: outcomeOf(work, f.letter, to) })) })),
     phoneFirst: of(facts('phoneFirstSet')).at(-1)?.until ?? null,
   };
@@ -44,26 +51,15 @@ function outcomeOf({ facts }: Facts, letter: string, to: string): string {
   return facts('letterOutcome').filter((f) => f.letter === letter && f.to === to).at(-1)?.outcome ?? 'onItsWay';
 }
 
-function resultsOf({ facts, evaluation }: Facts, id: string): StudyView['results'] {
-  const standing = evaluation.studies[id]!;
-  const protocol = findProtocol(standing.protocol, standing.version)!;
-  const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
-  const arrived = of(facts('resultArrived'));
-  const accepted = of(facts('resultAccepted')).map((f) => f.result);
-  const refused = new Set(of(facts('resultRefused')).map((f) => f.result));
-  const withdrawn = new Set(of(facts('resultWithdrawn')).map((f) => f.result));
-  const seen = new Set<string>();
-  return arrived.map((f) => {
-    const copy = seen.has(f.valuesHash + f.reading);
-    seen.add(f.valuesHash + f.reading);
-    const state = withdrawn.has(f.result) ? 'withdrawn' : refused.has(f.result) ? 'refused' : accepted.at(-1) === f.result ? 'accepted' : accepted.includes(f.result) ? 'superseded' : copy ? 'copy' : 'waiting';
-    const checked = of(facts('resultChecked')).filter((c) => c.result === f.result).flatMap((c) => c.problems);
+/** Old films stay with the rejection that named them. */
+function rejectionsOf({ facts }: Facts, id: string, names: Record<string, string>): StudyView['rejections'] {
+  const sealed = new Map(facts('packageSealed').map((f) => [f.package, f]));
+  const taken = facts('exposureTaken');
+  return facts('filmsRejected').filter((f) => f.study === id).map((f) => {
+    const films = new Set(sealed.get(f.package)?.exposures ?? []);
     return {
-      id: f.result, ref: f.ref, channel: f.channel, reading: f.reading, at: f.at, by: (f.detail?.reader as string | undefined) ?? (f as { byName?: string }).byName ?? '',
-      joints: f.joints.map((j) => jointWords(protocol, j)), dog: dogWords(protocol, f.joints), comment: (f.detail?.comment as string | null | undefined) ?? null,
-      state, problems: [...((f.detail?.ask as string[] | undefined) ?? []), ...checked.filter((p) => p !== 'RANGE').map((p) => PROBLEM[p] ?? p)],
+      at: f.at, by: (f as { byName?: string }).byName ?? '', package: String(sealed.get(f.package)?.detail?.number ?? ''), views: f.views.map((v) => names[v] ?? v), reasons: f.reasons,
+      exposures: taken.filter((t) => films.has(t.exposure) && f.views.includes(t.view)).map((t) => t.exposure),
     };
   });
 }
-
-const PROBLEM: Record<string, string> = { IDENTITY: 'The transponder on the reading is not this dog’s.', SIDES: 'Left and right may be swapped.', DATE: 'It is dated before the pictures.' };

@@ -3,6 +3,7 @@ import type { VisitView } from '#libs/contracts/screens/order';
 import type { Prices } from '#libs/contracts/register';
 import { stepLabels } from '#libs/pathway/words';
 import { estimateOf } from '../booking/estimate-of.js';
+import { visitCharges } from '../booking/visit-charges.js';
 import type { Work } from '../record/work.js';
 
 type Facts = Pick<Work, 'facts' | 'evaluation' | 'order'>;
@@ -53,16 +54,11 @@ export function visitView(work: Facts, id: string, prices: Prices | null): Visit
   };
 }
 
-export function visitEstimateView({ facts, evaluation, order }: Facts, id: string, prices: Prices | null): VisitView['estimate'] {
-  const accepted = facts('estimateAccepted').filter((f) => f.visit === id).at(-1);
+export function visitEstimateView(work: Facts, id: string, prices: Prices | null): VisitView['estimate'] {
+  const accepted = work.facts('estimateAccepted').filter((f) => f.visit === id).at(-1);
   if (accepted) return { lines: (accepted.detail?.lines as { words: string; amountMinor: number }[] | undefined) ?? [], totalMinor: accepted.amountMinor, currency: accepted.currency, accepted: `${text(accepted.detail?.name) ?? ''}, ${accepted.how}` };
   if (!prices) return null;
-  const studies = (evaluation.visits[id]?.studies ?? []).flatMap((s) => {
-    const study = evaluation.studies[s];
-    const centre = study && order.centres[study.centre];
-    return study && centre ? [{ protocol: study.protocol, version: study.version, centre }] : [];
-  });
-  const { lines, total } = estimateOf({ prices, studies });
+  const { lines, total } = estimateOf({ prices, studies: visitCharges(work, id) });
   return { lines, totalMinor: total.amountMinor, currency: total.currency, accepted: null };
 }
 

@@ -37,7 +37,7 @@ function sentPackages(facts: readonly Fact[], e: Evaluation): { package: string;
   const has = (test: (f: Fact) => boolean) => facts.some(test);
   return facts.filter((f): f is FactOf<'packageSent'> => f.type === 'packageSent').map((sent) => {
     const state = has((f) => f.type === 'filmsRejected' && f.send === sent.send) ? 'rejected'
-      : has((f) => f.type === 'resultArrived' && f.study === sent.study && f.rec >= sent.rec) ? 'read'
+      : has((f) => f.type === 'resultArrived' && f.study === sent.study && f.rec >= sent.rec) && e.studies[sent.study]?.step !== 'appealed' ? 'read'
         : has((f) => f.type === 'acknowledged' && f.send === sent.send) ? 'acknowledged' : 'new';
     return { package: sent.package, centre: sent.centre, state, due_day: e.studies[sent.study]?.chase?.dueDay ?? null };
   });

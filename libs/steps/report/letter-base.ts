@@ -4,6 +4,7 @@ import { addDays } from '#libs/pathway/days';
 import { isOpenStudy } from '#libs/pathway/steps';
 import { filmsOf } from '../dispatch/films-of.js';
 import type { Work } from '../record/work.js';
+import { jointsOf } from '../result/joints-of.js';
 import { dogOnPaper, lines, moment, practiceOnPaper, reach, today } from './on-paper.js';
 
 export interface Addressee { id: string; name: string; email: string | null; address: string | null; channel: 'mail' | 'post' }
@@ -46,7 +47,8 @@ export async function letterBase(work: Work, study: string, to: Addressee): Prom
 
 function nextSteps(work: Work, study: string): string[] {
   const accepted = work.facts('resultAccepted').filter((f) => f.study === study).at(-1);
-  const joints = work.facts('resultArrived').find((f) => f.result === accepted?.result)?.joints ?? [];
+  const arrived = work.facts('resultArrived').find((f) => f.result === accepted?.result);
+  const joints = arrived ? jointsOf(work.facts, arrived) : [];
   return joints.some((j) => j.value === undefined)
     ? ['One joint could not be read. Ask us whether a new picture makes sense.']
     : ['Nothing has to be done now. No new picture is needed.', 'Talk with us before you decide about breeding.'];

@@ -6,6 +6,7 @@ import { formatValue } from '#libs/science/protocols/value';
 import { filmsOf } from '../dispatch/films-of.js';
 import type { Work } from '../record/work.js';
 import { protocolOf } from '../result/check-joints.js';
+import { jointsOf } from '../result/joints-of.js';
 
 const MEANING: Record<string, string> = {
   'distraction index': 'The number says how far the ball of the thigh bone can be moved out of its socket. 0 means not at all. A higher number means a looser hip.',
@@ -16,7 +17,7 @@ const MEANING: Record<string, string> = {
 export function studyOnPaper(work: Work, study: string, result: string): StudyOnPaper {
   const protocol = protocolOf(work, study);
   const arrived = work.facts('resultArrived').find((f) => f.study === study && f.result === result)!;
-  const joints = arrived.joints as JointReading[];
+  const joints = jointsOf(work.facts, arrived) as JointReading[];
   const films = filmsOf(work, study);
   const settled = work.facts('viewsSettled').filter((f) => f.study === study).at(-1)?.why ?? 'It could not be taken.';
   const missing = protocol.views.filter((v) => v.required && !films.some((f) => f.view === v.code && f.accepted));

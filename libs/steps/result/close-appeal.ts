@@ -1,3 +1,8 @@
+import { StepError } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 
-export const closeAppeal = useCase('closeAppeal', (_work, on, input) => [{ type: 'appealClosed', study: on, why: input.reason }]);
+/** Only while nobody knows what the second reader found. */
+export const closeAppeal = useCase('closeAppeal', ({ evaluation }, on, input) => {
+  if (evaluation.studies[on]?.step === 'answered') throw new StepError('NOT_AT_THIS_STEP', 'The second reading has come. It stands, whichever way it goes.');
+  return [{ type: 'appealClosed', study: on, why: input.reason }];
+});

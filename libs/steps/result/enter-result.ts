@@ -18,17 +18,25 @@ export const enterResult = useCase('enterResult', (work, on, input) => {
   if (input.channel === 'post' && !input.scan) throw badInput('scan', 'A result by post is scanned first; then two people key it.');
   const result = randomUUID();
   const reading = work.evaluation.studies[on]!.step === 'appealed' ? 'second' : 'first';
+  if (reading === 'second') anotherReader(work, on);
   const problems = [...(ask.length > 0 ? ['RANGE' as const] : []), ...identityProblem(work, input.dogNumber), ...dateProblem(work, on, input.readOn)];
   const stated: Stated[] = [
     {
       type: 'resultArrived', study: on, result, ref: input.ref, channel: input.channel, reading, valuesHash: valuesHash(readingKey(protocol, joints)), joints,
       ...(input.scan ? { scan: input.scan } : {}),
-      detail: { comment: input.comment ?? null, readOn: input.readOn ?? null, dogNumber: input.dogNumber ?? null, reader: work.actor.name, ask: ask.map((p) => p.words) },
+      detail: { comment: input.comment ?? null, readOn: input.readOn ?? null, dogNumber: input.dogNumber ?? null, reader: work.actor.roles.includes('reader') ? work.actor.name : null, ask: ask.map((p) => p.words) },
     },
   ];
+  // Whoever types a sheet in has keyed it; another person keys it without seeing that.
+  if (input.channel === 'post') stated.push({ type: 'resultKeyed', study: on, result, valuesHash: valuesHash(readingKey(protocol, joints)), detail: { joints } });
   if (problems.length > 0) stated.push({ type: 'resultChecked', study: on, result, problems });
   return stated;
 });
+
+function anotherReader({ facts, actor }: Work, study: string): void {
+  const first = facts('resultArrived').filter((f) => f.study === study).map((f) => f.detail?.reader);
+  if (actor.roles.includes('reader') && first.includes(actor.name)) throw badInput('signedBy', 'A second reading is made by another reader than the first.');
+}
 
 function identityProblem(work: Work, number: string | undefined): 'IDENTITY'[] {
   if (!number) return [];

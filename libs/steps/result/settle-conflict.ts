@@ -1,3 +1,9 @@
+import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
+import { conflictOf } from '../order-screen/conflict-view.js';
 
-export const settleConflict = useCase('settleConflict', (_work, on, input) => [{ type: 'conflictSettled', study: on, keep: input.keep, why: input.why }]);
+/** The centre says which of its readings stands; who said so is part of the record. */
+export const settleConflict = useCase('settleConflict', (work, on, input) => {
+  if (!conflictOf(work, on)?.results.includes(input.keep)) throw badInput('keep', 'This is not one of the readings that disagree.');
+  return [{ type: 'conflictSettled', study: on, keep: input.keep, why: input.why, detail: { saidBy: input.saidBy } }];
+});

@@ -3,22 +3,26 @@ import { stepLabels } from '#libs/pathway/words';
 import { wilson } from '#libs/science/population/wilson';
 import { currentProtocols } from '#libs/science/protocols/catalogue';
 import { audit } from '#libs/platform/audit/audit';
+import { incidentWords, type IncidentKind } from '../incident/open-incident.js';
 import type { StepDeps } from '../record/step-deps.js';
 
 export interface Lead { id: string; name: string; scheme: string }
 
 interface HarmCounts { sedated: number; since: string | null; diedInCare: number; harmed: number }
 
+type IncidentRow = Omit<SchemeScreen['incidents'][number], 'what'> & { kind: IncidentKind };
+
 const counted = (count: number, among: number) => ({ count, interval: among > 0 ? wilson(Math.min(count, among), among) : null });
 
 /** Numbers and causes over all practices of a scheme; the database's door gives no owner and no dog's name. */
 export async function schemeScreen(deps: StepDeps, lead: Lead): Promise<SchemeScreen> {
-  const { overview, scheme, harm } = await deps.db.outside(async (tx) => {
+  const { overview, scheme, harm, incidents } = await deps.db.outside(async (tx) => {
     await audit(tx, { by: lead.id, role: 'lead', action: 'viewScheme' });
-    const [row] = await tx.$queryRaw<{ overview: Omit<SchemeScreen, 'scheme' | 'asOf' | 'harm'> }[]>`SELECT app.scheme_overview(${lead.scheme}::uuid) AS overview`;
+    const [row] = await tx.$queryRaw<{ overview: Omit<SchemeScreen, 'scheme' | 'asOf' | 'harm' | 'incidents'> }[]>`SELECT app.scheme_overview(${lead.scheme}::uuid) AS overview`;
     const [counts] = await tx.$queryRaw<{ harm: HarmCounts }[]>`SELECT app.scheme_harm(${lead.scheme}::uuid) AS harm`;
+    const [opened] = await tx.$queryRaw<{ incidents: IncidentRow[] }[]>`SELECT app.scheme_incidents(${lead.scheme}::uuid) AS incidents`;
     const named = await tx.scheme.findUniqueOrThrow({ where: { id: lead.scheme }, select: { name: true } });
-    return { overview: row!.overview, scheme: named.name, harm: counts!.harm };
+    return { overview: row!.overview, scheme: named.name, harm: counts!.harm, incidents: opened!.incidents };
   });
   const name = (code: string) => currentProtocols().find((p) => p.code === code)?.deskName ?? code;
   return {
@@ -26,6 +30,7 @@ export async function schemeScreen(deps: StepDeps, lead: Lead): Promise<SchemeSc
     asOf: deps.clock.now().toISOString(),
     ...overview,
     harm: { sedated: harm.sedated, since: harm.since, diedInCare: counted(harm.diedInCare, harm.sedated), harmed: counted(harm.harmed, harm.sedated) },
+    incidents: incidents.map(({ kind, ...i }) => ({ ...i, study: name(i.study), what: incidentWords[kind] })),
     overdue: overview.overdue.map((o) => ({ ...o, study: name(o.study) })),
     steps: overview.steps.map((s) => ({ ...s, protocol: name(s.protocol), step: stepLabels[s.step as keyof typeof stepLabels] ?? s.step })),
     practices: overview.practices.map((p) => ({ ...p, accredited: p.accredited.map((a) => ({ ...a, protocol: name(a.protocol) })) })),

@@ -14,6 +14,7 @@ import { Asleep } from './Asleep.js';
 import { isAsleep, isBeingImaged } from './next-actions.js';
 import { FrozenRecord } from './frozen/FrozenRecord.js';
 import './order.css';
+import { Incidents } from './Incidents.js';
 import { OrderHead } from './OrderHead.js';
 import { Problems } from './Problems.js';
 import { Films } from './record/Films.js';

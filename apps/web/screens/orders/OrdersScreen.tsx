@@ -31,6 +31,9 @@ export function OrdersScreen() {
           <a className={buttonClass()} href={`/api/orders/export.csv${query({ show, ...(q && { q }) })}`} download>
             Fetch as a file for a spreadsheet
           </a>
+          <a className={buttonClass()} href="/api/orders/results.csv" download>
+            All results as a file
+          </a>
         </div>
       </div>
       <section className="sheet" aria-label="Orders">

@@ -6,6 +6,7 @@ import { ErrorBar } from '../../design/Notice.js';
 import { dayAt, momentAt } from '../../design/format.js';
 import { useMe } from '../../shell/me.js';
 import { HarmSheet } from './HarmSheet.js';
+import { IncidentsSheet } from './IncidentsSheet.js';
 import { NewPracticeSheet } from './NewPracticeSheet.js';
 import { OverdueSheet } from './OverdueSheet.js';
 import { PracticesSheet } from './PracticesSheet.js';
@@ -25,6 +26,7 @@ export function SchemeScreen() {
       <div className="scheme">
         <StepsSheet screen={screen} />
         <OverdueSheet screen={screen} />
+        <IncidentsSheet screen={screen} />
         <HarmSheet harm={screen.harm} zone={zone} />
         <div className="scheme-pair">
           <PracticesSheet screen={screen} today={dayAt(screen.asOf, zone)} />

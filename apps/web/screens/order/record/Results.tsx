@@ -1,5 +1,7 @@
+import { Link } from '@tanstack/react-router';
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Sheet } from '../../../design/Sheet.js';
+import { Earlier } from './Earlier.js';
 import { studyName } from '../next-actions.js';
 import { momentAt } from '../../../design/format.js';
 
@@ -11,6 +13,13 @@ export function Results({ screen }: { screen: OrderScreen }) {
   if (rows.length === 0) return null;
   return (
     <Sheet title="Results so far">
+      {screen.studies.filter((s) => s.conflict).map((s) => (
+        <p key={s.id}>
+          <Link to="/orders/$order/readings/$study" params={{ order: screen.id, study: s.id }}>
+            <b>{studyName(screen, s.id)}: two results disagree.</b> See them side by side
+          </Link>
+        </p>
+      ))}
       <div className="scroll-x" tabIndex={0} role="region" aria-label="Results: table">
         <table className="tbl">
           <caption className="vh">Results</caption>
@@ -52,6 +61,7 @@ export function Results({ screen }: { screen: OrderScreen }) {
           </tbody>
         </table>
       </div>
+      {screen.studies.map((s) => s.earlier && <Earlier key={s.id} study={studyName(screen, s.id)} earlier={s.earlier} />)}
     </Sheet>
   );
 }

@@ -1,0 +1,57 @@
+import { incidentClosed } from '#libs/contracts/actions/incident';
+import type { OrderScreen } from '#libs/contracts/screens/order';
+import { useOrderErrand } from '../../api/act.js';
+import { Sheet } from '../../design/Sheet.js';
+import { TextField } from '../../design/TextField.js';
+import { momentAt } from '../../design/format.js';
+import { EntryForm } from '../../entry/EntryForm.js';
+import { useEntry } from '../../entry/use-entry.js';
+import { useMe } from '../../shell/me.js';
+
+type Incident = OrderScreen['incidents'][number];
+
+/** What went wrong and who answered for it; open until the manager has written what was found and changed. */
+export function Incidents({ screen }: { screen: OrderScreen }) {
+  const { roles } = useMe();
+  if (screen.incidents.length === 0) return null;
+  return (
+    <Sheet title="Incidents">
+      {screen.incidents.map((i) => (
+        <div key={i.id}>
+          <p>
+            <b>{i.what}</b> <span className="quiet">Opened {momentAt(i.openedAt, screen.practice.zone)}, {i.openedBy}.</span>
+          </p>
+          {i.closedAt ? (
+            <p>
+              {i.words} <span className="quiet">Closed {momentAt(i.closedAt, screen.practice.zone)}, {i.closedBy}.</span>
+            </p>
+          ) : roles.includes('manager') ? (
+            <CloseForm order={screen.id} incident={i} />
+          ) : (
+            <p className="quiet">It is open: the manager writes down what was found and what was changed.</p>
+          )}
+        </div>
+      ))}
+    </Sheet>
+  );
+}
+
+function CloseForm({ order, incident }: { order: string; incident: Incident }) {
+  const errand = useOrderErrand(order);
+  const entry = useEntry(incidentClosed);
+  return (
+    <EntryForm
+      label="Close the incident"
+      tries={entry.tries}
+      errors={entry.errors}
+      failure={errand.error}
+      busy={errand.isPending}
+      onSubmit={() => {
+        const body = entry.check();
+        if (body) errand.mutate({ path: `/incidents/${incident.id}/close`, body });
+      }}
+    >
+      <TextField label="What was found, and what was changed" lines={3} {...entry.field('words')} />
+    </EntryForm>
+  );
+}

@@ -1,0 +1,115 @@
+import request from 'supertest';
+import type { CertificateCheck, OwnerPage } from '#libs/contracts/screens/owner';
+import type { SchemeScreen } from '#libs/contracts/screens/board';
+import { evaluate } from '#libs/pathway/evaluate';
+import { readOrder } from '#libs/steps/record/order-record';
+import { readPdf } from '#test/support/read-pdf';
+import { Road } from '#test/support/road';
+import { startServer, type RunningServer } from '#test/support/running-server';
+import { getRead, release, type AtReader } from '#test/support/study-legs';
+import { throughTheVisit } from '#test/support/visit-legs';
+import type { Session } from '#test/support/session';
+
+/** Two practices; the centre had exchanged their dogs, and both letters are out. */
+let server: RunningServer;
+let here: Road;
+let there: Road;
+const owners = new Map<Road, Session>();
+const readers = new Map<Road, AtReader>();
+const both = () => [here, there];
+const other = (road: Road) => (road === here ? there : here);
+const page = async (serial: string) => (await request(server.url).get(`/api/certificates/${serial}`).expect(200)).body as CertificateCheck;
+const certificateOf = (road: Road) => road.screen.documents.find((d) => d.kind === 'certificate')!;
+/** Everything that tells whose the other dog is. */
+const wordsOf = (road: Road) => [road.dog.call, road.dog.person.name, road.dog.transponder, road.house.name, road.screen.accession, road.id, road.dog.id];
+
+beforeAll(async () => {
+  server = await startServer();
+  here = await Road.book(server, { dog: 'Hazel', studies: [['hipLaxity', 'threnfold']], inDays: 1 });
+  there = await Road.book(server, { dog: 'Kestrel', studies: [['hipLaxity', 'threnfold']], inDays: 1 });
+  for (const road of both()) {
+    owners.set(road, await throughTheVisit(road));
+    readers.set(road, await getRead(road, road.study().id, { joints: [{ joint: 'left', value: road === here ? 0.31 : 0.62 }, { joint: 'right', value: road === here ? 0.35 : 0.66 }] }));
+    await release(road, road.study().id);
+    await server.mail.wait(road.email, /a letter/);
+  }
+  await server.settled();
+}, 120_000);
+afterAll(async () => { await server.close(); });
+
+it('says on the page of each certificate that it was withdrawn, from the moment on which a vet takes the result back', async () => {
+  for (const road of both()) {
+    await road.look();
+    const { serial } = certificateOf(road);
+    expect(await page(serial!)).toMatchObject({ state: 'valid' });
+    await road.act('vet', 'withdrawResult', road.study().id, { result: road.study().results[0]!.id, reason: 'otherDog' });
+    expect(await page(serial!)).toMatchObject({ state: 'withdrawn', says: 'This paper no longer stands: it was withdrawn.' });
+    expect(road.study()).toMatchObject({ step: 'withCentre', results: [{ state: 'withdrawn' }] });
+    expect(road.screen.holds.map((h) => h.code)).toContain('CORRECTION_DUE');
+    expect((await owners.get(road)!.read<OwnerPage>('/api/owner')).results).toEqual([]);
+  }
+});
+
+it('opens an incident in each practice, which the scheme lead sees without a dog or an owner', async () => {
+  for (const road of both()) expect(road.screen.incidents).toMatchObject([{ kind: 'wrongDogTold', closedAt: null }]);
+  const { incidents } = await (await server.as('Oda Fering')).read<SchemeScreen>('/api/scheme');
+  expect(incidents.map((i) => i.accession).sort()).toEqual(both().map((r) => r.screen.accession).sort());
+  for (const road of both()) for (const words of [road.dog.call, road.dog.person.name, road.dog.transponder]) expect(JSON.stringify(incidents)).not.toContain(words);
+});
+
+it('brings each owner a correction that names nobody else', async () => {
+  for (const road of both()) {
+    await road.act('vet', 'releaseCorrection', road.study().id, {});
+    const mail = await server.mail.wait(road.email, /a correction$/);
+    const { text } = await readPdf(mail.attachments[0]!.content);
+    expect(text).toContain(`A correction about ${road.dog.call}`);
+    expect(text).toContain(`${road.dog.call} has no result for this study yet.`);
+    for (const words of wordsOf(other(road))) expect(`${mail.subject} ${mail.text} ${text}`).not.toContain(words);
+    expect(road.screen.holds.map((h) => h.code)).not.toContain('CORRECTION_DUE');
+  }
+});
+
+it('brings the right result in a letter of its own, and the withdrawn paper stays withdrawn', async () => {
+  const serial = certificateOf(here).serial!;
+  await readers.get(here)!.reads({ ref: 'T-2', joints: [{ joint: 'left', value: 0.62 }, { joint: 'right', value: 0.66 }] });
+  await here.look('vet');
+  await release(here, here.study().id);
+  const { text } = await readPdf((await server.mail.wait(here.email, /a letter/, 2)).attachments[0]!.content);
+  expect(text).toContain('was taken back, as we wrote to you');
+  expect(await page(serial)).toMatchObject({ state: 'withdrawn' });
+  expect(await page(certificateOf(here).serial!)).toMatchObject({ state: 'valid', joints: [{ words: '0.62' }, { words: '0.66' }] });
+});
+
+it('leaves counts that equal those of a rebuild from the facts', async () => {
+  await server.settled();
+  const stored = await server.look((tx) => tx.study.findMany({ where: { orderId: { in: both().map((r) => r.id) } }, select: { id: true, step: true, firstHold: true, open: true, imagedNotSent: true } }));
+  for (const road of both()) {
+    const order = (await server.look((tx) => readOrder(tx, road.id)))!;
+    const rebuilt = evaluate(order.facts, server.clock.now().toISOString(), order.rules);
+    for (const study of Object.values(rebuilt.studies)) {
+      expect(stored.find((s) => s.id === study.id)).toMatchObject({ step: study.step, firstHold: study.holds[0]?.code ?? null, imagedNotSent: rebuilt.order.imagedNotSent.includes(study.id) });
+    }
+  }
+});
+
+it('lets neither practice find the other’s dog by search, by API, or by what an error says', async () => {
+  for (const road of both()) {
+    const desk = await road.as('desk');
+    const strange = other(road);
+    for (const words of [strange.dog.call, strange.dog.transponder, strange.screen.accession]) {
+      const found = (await desk.get(`/api/search?q=${encodeURIComponent(words)}`).expect(200)).text;
+      for (const theirs of [strange.dog.id, strange.id, strange.dog.transponder]) expect(found).not.toContain(theirs);
+    }
+    const nobody = '7f1d2c7e-6a4b-4c1e-9f0a-2b3c4d5e6f70';
+    for (const [path, id] of [['orders', strange.id], ['dogs', strange.dog.id]] as const) {
+      const [theirs, none] = [await desk.get(`/api/${path}/${id}`), await desk.get(`/api/${path}/${nobody}`)];
+      expect([theirs.status, theirs.body]).toEqual([none.status, none.body]);
+      expect(theirs.status).toBe(404);
+    }
+    const record = JSON.stringify(await desk.read(`/api/orders/${road.id}`));
+    // Practices are listed by name, to refer to; which dogs they have is not.
+    for (const words of wordsOf(strange).filter((w) => w !== strange.house.name)) expect(record.includes(words)).toBe(false);
+  }
+});
+
+it('nothing broke inside the server', () => expect(server.errors).toEqual([]));
