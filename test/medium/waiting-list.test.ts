@@ -38,7 +38,10 @@ beforeAll(async () => {
 afterAll(async () => { await server.close(); });
 
 it('a visit waits in the order of asking, once, and keeps the time it has', async () => {
-  for (const road of [first, second]) await (await desk()).send(`/api/orders/${road.id}/waiting`, { key: randomUUID(), visit: road.visit.id });
+  for (const road of [first, second]) {
+    server.clock.advance({ minutes: 1 });
+    await (await desk()).send(`/api/orders/${road.id}/waiting`, { key: randomUUID(), visit: road.visit.id });
+  }
   await server.settled();
   expect((await list()).map((r) => [r.dog, r.day, r.start, r.offer])).toEqual([['Moss', first.slot.day, first.slot.start, null], ['Wenna', second.slot.day, second.slot.start, null]]);
   const again = await (await desk()).post(`/api/orders/${first.id}/waiting`, { key: randomUUID(), visit: first.visit.id });
