@@ -49,4 +49,7 @@ export function knotMoment(at: string, zone: string, lineDay: string | undefined
   return new Intl.DateTimeFormat(language, { day: 'numeric', month: 'short', timeZone: 'UTC' }).format(dayOf(day));
 }
 
+/** 999 000 001 402 551, as on paper; older numbers stay as they are. */
+export const transponder = (digits: string) => (/^\d{15}$/.test(digits) ? digits.match(/\d{3}/g)!.join('\u00a0') : digits);
+
 export const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

@@ -35,7 +35,7 @@ export function BookingSide({ options, draft, missing, failure, busy }: Props) {
       <Button type="submit" kind="ink" shortcut="Ctrl Enter">
         {busy ? 'Booking …' : draft.slot ? `Book ${shortDay(draft.slot.day)}, ${draft.slot.start}` : 'Book'}
       </Button>
-      {missing.length === 0 && holds > 0 && <p className="label">After booking: {plural(holds, 'hold stays', 'holds stay')}.</p>}
+      {missing.length === 0 && draft.slot && holds > 0 && <p className="label">After booking: {plural(holds, 'hold stays', 'holds stay')}.</p>}
     </aside>
   );
 }

@@ -2,6 +2,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import type { Me } from '#libs/contracts/session';
 import { post } from '../../api/client.js';
+import { ApiFailure, isFailure } from '../../api/failure.js';
 import { useBecome } from '../../api/session.js';
 import { Button } from '../../design/Button.js';
 import { ErrorBar } from '../../design/Notice.js';
@@ -12,6 +13,10 @@ const words = {
   owner: { title: 'Your dog’s page', says: 'Here you see how far your dog’s examination is, answer questions and give or take back your yes.', button: 'Open my dog’s page', to: '/owner' },
   reader: { title: 'Pictures to read', says: 'Here you look at the pictures of one package and enter your reading. You read blind: no owner, no practice.', button: 'Open the package', to: '/reader' },
 } as const;
+
+const notWhole = { code: 'LINK_NOT_VALID' as const, message: 'This link is not whole. Press it in the mail once more, or copy all of it. If that does not help, ask the practice for a new one.' };
+/** Too short to be a link of this server at all. */
+const cutOff = (error: unknown) => isFailure(error) && error.code === 'BAD_INPUT';
 
 /** A link is opened by a press, so that a mail program that looks at every link opens nothing. */
 export function OpenLink({ token, of }: { token: string; of: keyof typeof words }) {
@@ -33,7 +38,7 @@ export function OpenLink({ token, of }: { token: string; of: keyof typeof words 
       <main id="main">
         <h1>{title}</h1>
         <p className="lead">{says}</p>
-        <ErrorBar error={open.error} />
+        <ErrorBar error={cutOff(open.error) ? new ApiFailure(401, notWhole) : open.error} />
         <Button kind="ink" onPress={() => open.mutate()}>
           {button}
         </Button>

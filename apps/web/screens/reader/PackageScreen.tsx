@@ -3,7 +3,7 @@ import type { PackageScreen as Screen } from '#libs/contracts/screens/reader';
 import { Button } from '../../design/Button.js';
 import { Loading } from '../../design/Empty.js';
 import { ErrorBar, Notice } from '../../design/Notice.js';
-import { capital, fullDay } from '../../design/format.js';
+import { capital, fullDay, transponder } from '../../design/format.js';
 import { useMe } from '../../shell/me.js';
 import { Bench } from './Bench.js';
 import { PackageLinks } from './PackageLinks.js';
@@ -51,7 +51,7 @@ function Head({ screen }: { screen: Screen }) {
       </h1>
       <p className="blind small">
         {screen.breed}, {screen.sex}
-        {screen.neutered && ', neutered'}, {screen.ageAtImaging} on the day. Pictures of {fullDay(screen.imagedOn)}. Dog’s number <span className="val">{screen.dogNumber}</span>. <b>{capital(dueWords(screen, 'long'))}.</b>
+        {screen.neutered && ', neutered'}, {screen.ageAtImaging} on the day. Pictures of {fullDay(screen.imagedOn)}. Dog’s number <span className="val">{transponder(screen.dogNumber)}</span>. <b>{capital(dueWords(screen, 'long'))}.</b>
         <br />
         <span className="quiet">You read blind: no owner, no practice, no estimate from the room, no earlier reading.</span>
       </p>

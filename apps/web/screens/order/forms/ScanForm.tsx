@@ -3,6 +3,7 @@ import { visitActions } from '#libs/contracts/actions/visit';
 import { Button } from '../../../design/Button.js';
 import { NumberField } from '../../../design/NumberField.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
+import { transponder } from '../../../design/format.js';
 import { TextField } from '../../../design/TextField.js';
 import { useEntry, type Errors } from '../../../entry/use-entry.js';
 import { useTransponderReader } from '../../../entry/use-transponder-reader.js';
@@ -45,7 +46,7 @@ export function ScanForm(props: FormProps) {
           <ul className="form-row">
             {numbers.map((n) => (
               <li key={n} className="acts">
-                <b className="num">{n}</b>
+                <b className="num">{transponder(n)}</b>
                 <Button onPress={() => entry.set('numbers', numbers.filter((m) => m !== n))}>Take out</Button>
               </li>
             ))}

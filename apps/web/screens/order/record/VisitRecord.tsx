@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { OrderScreen, VisitView } from '#libs/contracts/screens/order';
 import { Sheet } from '../../../design/Sheet.js';
-import { capital, longDay, momentAt, money, timeAt } from '../../../design/format.js';
+import { capital, longDay, momentAt, money, timeAt, transponder } from '../../../design/format.js';
 import { optionWords } from '../forms/option-words.js';
 import { Plans } from './Plans.js';
 import { Readings } from './Readings.js';
@@ -21,7 +21,7 @@ export function VisitRecord({ screen, visit }: { screen: OrderScreen; visit: Vis
     ['Consent to sedation', consent && `${optionWords(consent.answer)}, ${consent.signer}, ${momentAt(consent.at, zone)}`],
     ['In an emergency', consent?.emergency && emergencyWords(consent.emergency, estimate?.currency ?? '')],
     ['Admitted', admitted && `${timeAt(admitted.at, zone)}: ${admitted.weightKg}\u00a0kg, body condition ${admitted.bodyCondition} of 9, ${admitted.fastedHours}\u00a0h without food`],
-    ['Scans', visit.scans.length > 0 && <Lines lines={visit.scans.map((s) => `${timeAt(s.at, zone)}, ${s.place}: ${s.numbers.join(', ') || 'nothing read'}, ${s.matches ? 'matches the order' : 'does not match the order'}, ${s.by}`)} />],
+    ['Scans', visit.scans.length > 0 && <Lines lines={visit.scans.map((s) => `${timeAt(s.at, zone)}, ${s.place}: ${s.numbers.map(transponder).join(', ') || 'nothing read'}, ${s.matches ? 'matches the order' : 'does not match the order'}, ${s.by}`)} />],
     ['Examination', examined && [`Class ${classNames[examined.statusClass] ?? examined.statusClass}`, examined.reason, examined.findings?.replace(/\.$/, ''), `${examined.by}, ${timeAt(examined.at, zone)}`].filter(Boolean).join('. ')],
     ['Events', visit.events.length > 0 && <Lines lines={visit.events.map((e) => `${timeAt(e.at, zone)}: ${e.what} ${e.by}`)} />],
     ['Recovery', recovery && `${recovery.signs.map(optionWords).join(', ')}. ${recovery.by}, ${timeAt(recovery.at, zone)}`],
