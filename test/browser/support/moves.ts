@@ -35,8 +35,8 @@ export const answer = (page: Page, question: string | RegExp, words: string): Pr
 
 /** Goes on with Tab until something inside the target has the focus. */
 export async function tabTo(page: Page, target: string): Promise<void> {
-  const there = () => page.locator(target).first().evaluate((element) => element.contains(document.activeElement));
-  for (let presses = 0; !(await there()); presses++) {
+  const there = page.locator(`${target} :focus, ${target}:focus`);
+  for (let presses = 0; (await there.count()) === 0; presses++) {
     if (presses > 30) throw new Error(`Tab never comes to ${target}.`);
     await page.keyboard.press('Tab');
   }
