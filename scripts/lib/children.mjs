@@ -4,8 +4,8 @@ import { root } from './root.mjs';
 const PATIENCE = 20_000;
 
 /** Starts one of the program's processes in a group of its own, so that Ctrl-C reaches only the one who stops them in order. */
-export function startChild(name, script, env) {
-  const child = spawn(process.execPath, ['--enable-source-maps', script], { cwd: root, env, stdio: ['ignore', 'inherit', 'inherit'], detached: true });
+export function startChild(name, script, env, { stdio = ['ignore', 'inherit', 'inherit'] } = {}) {
+  const child = spawn(process.execPath, ['--enable-source-maps', script], { cwd: root, env, stdio, detached: true });
   const ended = new Promise((resolve) => {
     child.on('error', (error) => resolve(error.message));
     child.on('exit', (code, signal) => resolve(signal ? `was ended by ${signal}` : `ended with exit code ${code}`));

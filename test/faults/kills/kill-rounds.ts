@@ -1,0 +1,123 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import path from 'node:path';
+import { Db } from '#libs/platform/database/db';
+import { DiskFileStore } from '#libs/platform/files/disk-file-store';
+import { CaptureServer } from '#libs/platform/mail/capture-server';
+import type { CentreKey } from '#seed/centre';
+import type { DemoScheme } from '#seed/demo-scheme';
+import { foundScheme } from '#seed/found-scheme';
+import { halfWritten, lostFacts, mailFigures, missingFiles } from './aftermath.js';
+import { bringToRest } from './bring-to-rest.js';
+import { Chance } from './chance.js';
+import { FrontDoor } from './front-door.js';
+import { KeptProcess, type Child } from './kept-process.js';
+import { serverAt, walkRoad } from './walk-road.js';
+
+export interface KillGround {
+  rounds: number;
+  seed: number;
+  /** Ends after the round that is under way, whatever `rounds` says. */
+  limitSeconds: number;
+  folder: string;
+  workerUrl: string;
+  apiPorts: number[];
+  startApi: (port: number, mailUrl: string) => Child;
+  startWorker: (mailUrl: string) => Child;
+  /** Kills the database with SIGKILL and starts it again. */
+  killDatabase: () => Promise<void>;
+  untilHealthy: (port: number) => Promise<void>;
+  row: (name: string, value: number, unit: string) => void;
+  say: (line: string) => void;
+}
+
+/** Within so many milliseconds from the beginning of a round something is killed: most of a walk. */
+const WITHIN_MS = 4000;
+const PROTOCOLS: [string, CentreKey][] = [['hipLaxity', 'threnfold'], ['elbow', 'threnfold'], ['hipExtended', 'sluiceGreen']];
+const GROWN_DAYS = 560;
+const MORNING = 9;
+
+/** The straight road again and again while api, worker and database are killed; then a look at what became of it all. Answers what is wrong. */
+export async function runKillRounds(ground: KillGround): Promise<string[]> {
+  const chance = new Chance(ground.seed);
+  const held: string[] = [];
+  const troubles: Error[] = [];
+  const mail = new CaptureServer({ store: async (one) => void held.push(one.messageId), onError: (error) => troubles.push(error) });
+  const mailUrl = await mail.start();
+  const db = new Db(ground.workerUrl, { connections: 4 });
+  const scheme = await foundScheme(db, new Date());
+  await openAllDay(db, scheme);
+  const apis = ground.apiPorts.map((port) => new KeptProcess(() => ground.startApi(port, mailUrl)));
+  const workers = [0, 1].map(() => new KeptProcess(() => ground.startWorker(mailUrl)));
+  await Promise.all(ground.apiPorts.map(ground.untilHealthy));
+  const door = new FrontDoor(ground.apiPorts.map((port) => `http://127.0.0.1:${port}`), chance);
+  const url = await door.open();
+  const server = serverAt(url, scheme);
+
+  const dogs = [...scheme.dogs.values()].filter((d) => d.ageDays > GROWN_DAYS && d.person.channel === 'mail');
+  const pairs = PROTOCOLS.flatMap((study) => dogs.map((dog) => ({ dog: dog.call, study })));
+  const walked: string[] = [];
+  const broken: string[] = [];
+  let databaseKills = 0;
+  const killOne = async () => {
+    await pause(chance.below(WITHIN_MS));
+    const victim = chance.oneOf(['api', 'worker', 'database'] as const);
+    if (victim === 'api') chance.oneOf(apis).kill();
+    else if (victim === 'worker') chance.oneOf(workers).kill();
+    else {
+      databaseKills++;
+      await ground.killDatabase();
+    }
+  };
+  const began = Date.now();
+  let rounds = 0;
+  for (; rounds < Math.min(ground.rounds, pairs.length) && Date.now() - began < ground.limitSeconds * 1000; rounds++) {
+    const { dog, study } = pairs[rounds]!;
+    const [walk] = await Promise.allSettled([walkRoad(server, dog, study), killOne()]);
+    if (walk.status === 'fulfilled') walked.push(walk.value);
+    else broken.push(`${dog}, ${study[0]}: ${String(walk.reason)}`);
+    ground.say(`round ${rounds + 1}: ${dog}, ${study[0]}, ${walk.status === 'fulfilled' ? 'to the end' : String(walk.reason)}`);
+  }
+  const seconds = (Date.now() - began) / 1000;
+  await Promise.all([...apis, ...workers].map((p) => p.stop()));
+  await door.close();
+  const files = new DiskFileStore(path.join(ground.folder, 'files'));
+  const now = await bringToRest({ db, files, mailUrl, databaseUrl: ground.workerUrl, onError: (error) => troubles.push(error) });
+
+  const look = <T>(work: Parameters<typeof db.system<T>>[1]) => db.system('a test looks', work);
+  const [lost, half, noFile, mails] = [await look((tx) => lostFacts(tx, door.acknowledged)), await look((tx) => halfWritten(tx, now)), await look((tx) => missingFiles(tx, files)), await look((tx) => mailFigures(tx, held, walked, now))];
+  await mail.close();
+  await db.close();
+
+  const sum = (all: KeptProcess[], of: 'kills' | 'ownEnds') => all.reduce((n, p) => n + p[of], 0);
+  const { row } = ground;
+  row('rounds walked', rounds, 'rounds');
+  row('rounds that came to the letter', walked.length, 'rounds');
+  row('kill -9 of an api', sum(apis, 'kills'), 'times');
+  row('kill -9 of a worker', sum(workers, 'kills'), 'times');
+  row('kill -9 of the database', databaseKills, 'times');
+  row('api or worker ended by itself', sum([...apis, ...workers], 'ownEnds'), 'times');
+  row('requests', door.requests, 'requests');
+  row('requests sent again', door.sentAgain, 'requests');
+  row('requests sent to both apis at once', door.sentToBoth, 'requests');
+  row('actions acknowledged', door.acknowledged.length, 'actions');
+  row('acknowledged facts lost', lost.length, 'facts');
+  row('half-written steps', half.length, 'steps');
+  row('files or papers missing', noFile.length, 'files');
+  row('mails written', mails.written, 'mails');
+  row('mails delivered', mails.delivered, 'mails');
+  row('mails whose outcome is not known, shown on their order', mails.unknown, 'mails');
+  row('mails dropped with a reason', mails.dropped, 'mails');
+  row('mails that wait for their day', mails.later, 'mails');
+  row('mails lost unnoticed', mails.lost.length, 'mails');
+  row('mails sent twice', mails.twice.length, 'mails');
+  row('duration', seconds, 's');
+  return [...broken, ...lost, ...half, ...noFile, ...mails.lost, ...mails.twice];
+}
+
+/** A dog comes in on the day that it is booked for, so the practices lie where it is morning now, and take dogs until midnight. */
+async function openAllDay(db: Db, scheme: DemoScheme): Promise<void> {
+  const east = MORNING - new Date().getUTCHours();
+  const zone = `Etc/GMT${east > 0 ? '-' : '+'}${Math.abs(east)}`;
+  await db.system('preparing a test', (tx) => tx.practice.updateMany({ data: { zone, policy: { hours: { from: '00:00', to: '23:59', days: [1, 2, 3, 4, 5, 6, 7], slotMinutes: 15 } } } }));
+  for (const house of Object.values(scheme.houses)) house.zone = zone;
+}
