@@ -23,6 +23,7 @@ import { foundScheme } from '#seed/found-scheme';
 import { demoSignIns } from '#seed/sign-ins';
 import { freePort } from '#test/medium/queue-support/free-port';
 import { cloneDatabase } from './database.js';
+import { kill, startKillable } from './killable.js';
 import { MailServer } from './mail-server.js';
 import { signIn, type Session } from './session.js';
 
@@ -46,6 +47,8 @@ export interface RunningServer {
   until(moment: Date | string): Promise<void>;
   /** What the schedule does every half minute, and all that comes of it. */
   sweep(): Promise<void>;
+  /** While this goes on the worker is a process of its own, which is killed so much later; then another takes over. */
+  killingWorker(work: () => Promise<void>, afterMs: number): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -75,15 +78,17 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
   const scheme = await foundScheme(workerDb, clock.now());
   const errors: unknown[] = [];
   const mail = new MailServer(pages ? (caught) => keepCaught(workerDb, caught) : undefined);
-  const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
+  const mailUrl = await mail.start();
+  const mailer = new SmtpMailer({ url: mailUrl, from: 'Aldra Basin scheme <server@cotyla.example>' });
   const settings: Deps['settings'] = { publicUrl, demo: pages, dataFolder: folder, mail: pages ? { captured: true, from: '' } : { captured: false, url: '', from: '' } };
   if (pages) await writeFile(path.join(folder, 'demo-sign-ins.json'), JSON.stringify(demoSignIns()));
   const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), ...(pages && { web: builtPages }), log: (error) => errors.push(error) });
   await api.listen(port, '127.0.0.1');
-  const worker = await startWorker({
-    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' },
-    queue: { backend: 'postgres', url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` }, databaseUrl: database.workerUrl, onError: (error) => errors.push(error),
+  const queue = { backend: 'postgres' as const, url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` };
+  const startHere = (locks: { stalledCheckSeconds?: number } = {}) => startWorker({
+    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' }, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), ...locks,
   });
+  let worker = await startHere();
   const url = await api.getUrl();
 
   const outbox = () => look(async (tx) => (await tx.$queryRaw<{ last: bigint | null; due: bigint }[]>`SELECT max(id) AS last, count(*) FILTER (WHERE relayed_at IS NULL AND (not_before IS NULL OR not_before <= ${clock.now()})) AS due FROM outbox`)[0]!);
@@ -124,6 +129,18 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
       clock.set(moment);
       await look((tx) => tx.$executeRaw`SELECT pg_notify('outbox', '')`);
       await settled();
+    },
+    killingWorker: async (work, afterMs) => {
+      await settled();
+      await worker.close(10);
+      const child = await startKillable({ databaseUrl: database.workerUrl, queue, files: folder, mailUrl, now: clock.now().toISOString() });
+      try {
+        await work();
+        await pause(afterMs);
+      } finally {
+        await kill(child);
+      }
+      worker = await startHere({ stalledCheckSeconds: 1 });
     },
     close: async () => {
       await api.close();

@@ -1,3 +1,21 @@
+import { localDay } from '#libs/pathway/zones';
+import { shortDay } from '../record/day-words.js';
+import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
+import type { Work } from '../record/work.js';
+import { lastWeight } from './last-weight.js';
 
-export const admit = useCase('admit', (_work, on, input) => [{ type: 'admitted', visit: on, weightKg: input.weightKg, bodyCondition: input.bodyCondition, fastedHours: input.fastedHours, detail: { scale: 'of 9', ...(input.medicines ? { medicines: input.medicines } : {}) } }]);
+/** Our own choice, no source: a weight this far from the last one is asked about, because every dose hangs on it. */
+const JUMP = 0.2;
+
+export const admit = useCase('admit', async (work, on, input) => {
+  if (!input.weighedAgain) await askAboutJump(work, input.weightKg);
+  return [{ type: 'admitted', visit: on, weightKg: input.weightKg, bodyCondition: input.bodyCondition, fastedHours: input.fastedHours, detail: { scale: 'of 9', ...(input.medicines ? { medicines: input.medicines } : {}), ...(input.weighedAgain ? { weighedAgain: true } : {}) } }];
+});
+
+async function askAboutJump(work: Work, weightKg: number): Promise<void> {
+  const last = await lastWeight(work);
+  if (!last || Math.abs(weightKg / last.weightKg - 1) <= JUMP) return;
+  const zone = work.order.rules.practices[work.actor.practice]?.zone ?? 'UTC';
+  throw badInput('weightKg', `The dog weighed ${last.weightKg} kg on ${shortDay(localDay(last.at.toISOString(), zone))}. Weigh again; if ${weightKg} kg is right, say that you weighed again.`);
+}

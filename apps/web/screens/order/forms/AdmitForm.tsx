@@ -1,4 +1,5 @@
 import { visitActions } from '#libs/contracts/actions/visit';
+import { Checkbox } from '../../../design/Checkboxes.js';
 import { NumberField } from '../../../design/NumberField.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
 import { TextField } from '../../../design/TextField.js';
@@ -17,6 +18,7 @@ export function AdmitForm(props: FormProps) {
         <NumberField label="Weight today" unit="kg" {...entry.field('weightKg')} autoFocus />
         <NumberField label="Hours without food" unit="h" {...entry.field('fastedHours')} />
       </div>
+      {(entry.error('weightKg') !== undefined || entry.values.weighedAgain) && <Checkbox label="I weighed again, and this weight is right" {...entry.field('weighedAgain')} />}
       <RadioChoice label="Body condition, 1 very thin to 9 very fat" options={conditions} value={condition.value === undefined ? undefined : String(condition.value)} onChange={(v) => condition.onChange(v === undefined ? undefined : Number(v))} error={condition.error} />
       <TextField label="Medicines today (may stay empty)" {...entry.field('medicines')} />
     </ActionEntryForm>
