@@ -59,6 +59,8 @@ describe('an offer', () => {
     expect([answer.status, (answer.body as { message: string }).message]).toEqual([403, expect.stringMatching(/The practice that was asked accepts/)]);
     await road.look('desk');
     expect(road.screen.holds.map((h) => h.code)).toContain('REFERRAL_OPEN');
+    expect(road.screen.next.find((n) => n.action === 'acceptReferral')!.yours).toBe(false);
+    expect((await asked!.read<OrderScreen>(`/api/orders/${road.id}`)).next.find((n) => n.action === 'acceptReferral')!.yours).toBe(true);
   });
 
   it('cannot be passed on to a third practice by the one that was asked', async () => {

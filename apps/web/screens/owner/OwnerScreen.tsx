@@ -85,7 +85,7 @@ function Page({ page }: { page: OwnerPage }) {
             {practice.name}, <a href={tel}>{practice.phone}</a>. Are you worried about {dog.name}? Phone us; if we are closed, phone the vet on call. Do not wait for a mail.
           </p>
           <p className="quiet small">
-            {dog.breed}, {dog.sex}, transponder {dog.transponder}. Order {page.accession}.
+            {dog.breed}, {dog.sex}{dog.transponder && `, transponder ${dog.transponder}`}. Order {page.accession}.
           </p>
         </section>
       </main>
