@@ -8,7 +8,7 @@ import { Road, type Who } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
 import { accept, getRead } from '#test/support/study-legs';
 import { unzip } from '#test/support/unzip';
-import { admit, image, ownerSigns, sedate, takeView, throughTheVisit } from '#test/support/visit-legs';
+import { admit, ownerSigns, sedate, takeView, throughTheVisit } from '#test/support/visit-legs';
 
 let server: RunningServer;
 beforeAll(async () => { server = await startServer(); }, 60_000);
