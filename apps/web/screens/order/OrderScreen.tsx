@@ -86,6 +86,7 @@ type Shown = { screen: Screen };
 const RecordSheets = ({ screen }: Shown) => (
   <>
     <Results screen={screen} />
+    <Incidents screen={screen} />
     {screen.visits.toReversed().map((v) => (
       <VisitRecord key={v.id} screen={screen} visit={v} />
     ))}
