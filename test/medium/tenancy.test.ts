@@ -69,7 +69,9 @@ describe('lists', () => {
       for (const url of [...urls, `/api/day-board?day=${weirside.day}`, `/api/search?q=${weirside.words.at(-2)!}`]) {
         const { status, body } = await stranger.get(url);
         const text = JSON.stringify(body);
-        expect({ who: stranger.name, url, seen: weirside.words.filter((word) => text.includes(word)) }).toEqual({ who: stranger.name, url, seen: [] });
+        // The lead is told the number of an order that is overdue or went wrong, and no dog, person or id.
+        const secret = url === '/api/scheme' ? weirside.words.filter((word) => word !== weirside.accession) : weirside.words;
+        expect({ who: stranger.name, url, seen: secret.filter((word) => text.includes(word)) }).toEqual({ who: stranger.name, url, seen: [] });
         expect([200, 403, 404]).toContain(status);
       }
     }

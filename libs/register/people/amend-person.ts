@@ -12,10 +12,10 @@ import { personColumns, reachable } from './write-person.js';
 export async function amendPerson(deps: RegisterDeps, actor: Actor, person: string, input: z.input<typeof newPerson>): Promise<Person> {
   staffOnly(actor);
   const wanted = parseInput(newPerson, input);
-  reachable(wanted, '');
   return deps.db.practice(actor.practice, async (tx) => {
     const before = await tx.person.findFirst({ where: { id: knownId(person), practiceId: actor.practice } });
     if (!before) throw notFound();
+    reachable(wanted, '');
     if (before.erasedAt) throw new StepError('NOT_AT_THIS_STEP', 'What was known of this person has been erased. Enter the person anew.');
     const after = personColumns(wanted);
     await tx.person.update({ where: { id: person }, data: after, select: { id: true } });

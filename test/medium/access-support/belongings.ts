@@ -15,6 +15,7 @@ export interface Known {
   day: string;
   /** Words that tell whose it is: none of them is seen by anybody else. */
   words: string[];
+  accession: string;
   /** Tokens of the emailed links. */
   ownerToken: string;
   readerToken: string;
@@ -53,7 +54,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
     device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one("SELECT id FROM document WHERE order_id = $1 AND kind = 'letter' LIMIT 1", order), message: await one(FIRST('message', 'order_id'), order),
     result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
   };
-  return { ids, practice: house.id, day: fact('visitBooked').day, words: [...Object.values(ids), road.accession, dog.call, dog.person.name, dog.transponder, house.lanes[0]!.vet.name], ...links };
+  return { ids, practice: house.id, day: fact('visitBooked').day, accession: road.accession, words: [...Object.values(ids), road.accession, dog.call, dog.person.name, dog.transponder, house.lanes[0]!.vet.name], ...links };
 }
 
 /** Ids of the same shape that belong to nobody. */
