@@ -12,7 +12,7 @@ export default [
   js.configs.recommended,
   {
     files: ['**/*.{js,mjs,cjs}'],
-    languageOptions: { globals: Object.fromEntries(['console', 'process', 'URL', 'performance', 'fetch', 'AbortController', 'AbortSignal', 'WebAssembly', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'module', 'Buffer'].map((name) => [name, 'readonly'])) },
+    languageOptions: { globals: Object.fromEntries(['console', 'process', 'URL', 'performance', 'fetch', 'AbortController', 'AbortSignal', 'WebAssembly', 'setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'module', '__dirname', 'Buffer'].map((name) => [name, 'readonly'])) },
     rules: { 'no-unused-vars': silent },
   },
   // The rules that find mistakes, not those that argue about style: each costs time in every run.

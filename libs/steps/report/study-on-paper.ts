@@ -64,7 +64,7 @@ function jointOnPaper(protocol: Protocol, reading: JointReading): JointOnPaper {
       words: ownerWords(protocol, reading.value),
       also: findingWords(protocol, reading, (f) => f.kind !== 'yesNo' && f.code !== 'criteria'),
       flags: findingWords(protocol, reading, (f) => f.kind === 'yesNo'),
-      secondLook: 'none' in look ? null : { lower: written(look.from), upper: written(look.to), source: look.source },
+      secondLook: 'none' in look ? null : { lower: written(look.from), upper: written(look.to), source: look.source.replace(/\.$/, '') },
     },
   };
 }
