@@ -67,7 +67,7 @@ describe('the demo', () => {
       mails: await tx.message.findMany({ where: { state: 'waiting', notBefore: null } }),
       jobs: await tx.outbox.findMany({ where: { job: 'send-message', relayedAt: null } }),
     }));
-    expect(new Set(mails.map((m) => m.kind))).toEqual(new Set(['confirmation', 'goingHome', 'package', 'referral', 'result']));
+    expect(new Set(mails.map((m) => m.kind))).toEqual(new Set(['confirmation', 'goingHome', 'missed', 'package', 'referral', 'result']));
     expect(mails.length).toBeLessThan(15);
     expect(mails.every((m) => m.createdAt > new Date('2026-11-25T07:00:00Z'))).toBe(true);
     const waiting = new Set(jobs.map((job) => (job.payload as { message: string }).message));

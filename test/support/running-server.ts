@@ -64,6 +64,9 @@ const POLL_MS = 20;
 const builtPages = path.resolve(import.meta.dirname, '../../dist/web');
 
 /** With `pages` as in the demo: the built web app, whose mailbox shows the mail, and links in mails lead to this server. */
+/** Other tests keep the machine busy; a lock must not run out because of them. */
+const LOCK_SECONDS = 60;
+
 export async function startServer({ pages = false } = {}): Promise<RunningServer> {
   if (pages && !existsSync(builtPages)) throw new Error('The web app is not built: run the tests with npm test, or node scripts/build.mjs first.');
   const port = pages ? await freePort() : 0;
@@ -86,7 +89,7 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
   await api.listen(port, '127.0.0.1');
   const queue = { backend: 'postgres' as const, url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` };
   const startHere = (locks: { stalledCheckSeconds?: number } = {}) => startWorker({
-    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' }, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), ...locks,
+    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' }, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), lockSeconds: LOCK_SECONDS, ...locks,
   });
   let worker = await startHere();
   const url = await api.getUrl();
