@@ -98,7 +98,7 @@ const version1: Protocol = {
     words:
       'From 31 dogs placed and X-rayed four times each: correlations from 0.85 to 0.94, of which 0.94 is used because 208 hips X-rayed with two devices differed by no more (limits -0.09 to 0.09).',
     citation:
-      'ICC: Smith et al. Am J Vet Res 1997;58:1076-1077. SD 0.15: Arq Bras Med Vet Zootec 2020;72(4), 230 hips. Two devices: Front Vet Sci 2020;7:491.',
+      'ICC: Smith et al. Am J Vet Res 1997;58:1076-1077. SD 0.15: Arq Bras Med Vet Zootec 2020;72(4), 230 hips. Two devices: Front Vet Sci 2020;7:491',
   },
   statistics: {
     counts: 'firstAccepted',
