@@ -126,7 +126,7 @@ describeWithPeer('chromium', 'pages that everybody can use', (chromium) => {
   it('mailbox, with a message open', async () => {
     await desk.goto('/mailbox');
     await desk.getByRole('link', { name: /a letter from/ }).click();
-    await see(desk, 'Attached');
+    await desk.getByRole('link', { name: /\.pdf/ }).first().waitFor();
     expect(await findings(desk)).toEqual([]);
   });
 

@@ -215,8 +215,9 @@ describeWithPeer('chromium', 'a dog from the front desk to the letter, by clicki
     await stage.server.mail.wait('teres@vint.example', /a letter/);
     await desk.getByRole('link', { name: 'Mailbox' }).click();
     await desk.getByRole('link', { name: /Juniper: a letter from Weirside/ }).click();
-    await see(desk, 'Attached');
-    const papers = await desk.getByRole('link', { name: /\.pdf/ }).all();
+    const attached = desk.getByRole('link', { name: /\.pdf/ });
+    await attached.nth(1).waitFor();
+    const papers = await attached.all();
     const [letter, certificate] = await Promise.all(papers.map(async (paper) => readPdf(await (await desk.request.get((await paper.getAttribute('href'))!)).body())));
     expect(papers).toHaveLength(2);
     expect(letter!.text).toContain('What the reading cannot tell');
