@@ -72,7 +72,7 @@ describe('the search box', () => {
     const id = randomUUID();
     // AR26-00417 and its check character, by ISO 7064 MOD 37,36
     await ground.everywhere((tx) => tx.order.create({ data: { id, practiceId: ground.weir.id, accession: 'AR26-00417-9', dogId: dog.id, step: 'booked' } }));
-    for (const q of ['thistel', 'am Wehr', '33334444', 'Quist', '0472 7721']) expect([q, (await search(ground.deps, ground.weir.desk, { q })).dogs[0]]).toEqual([q, { id: dog.id, name: 'Thistle, Thistle am Wehr', line: 'Karsby Spitz, female, 999 2222 3333 4444, Mirre Quist, 0472 77 21' }]);
+    for (const q of ['thistel', 'am Wehr', '33334444', 'Quist', '0472 7721']) expect([q, (await search(ground.deps, ground.weir.desk, { q })).dogs[0]]).toEqual([q, { id: dog.id, name: 'Thistle, Thistle am Wehr', line: 'Karsby Spitz, female, 999 222 233 334 444, Mirre Quist, 0472 77 21' }]);
     for (const q of ['AR26-00417-9', 'ar26 oo417 9', 'AR2600417', 'ar26-004']) expect([q, (await search(ground.deps, ground.weir.desk, { q })).orders]).toEqual([q, [{ id, accession: 'AR26-00417-9', line: 'Thistle, Booked' }]]);
     for (const q of ['thistle', '33334444', 'AR26-00417-9']) expect(await search(ground.deps, ground.quay.manager, { q })).toEqual({ dogs: [], orders: [] });
     const [look] = await ground.everywhere((tx) => tx.audit.findMany({ where: { action: 'search' }, orderBy: { id: 'asc' }, take: 1 }));
