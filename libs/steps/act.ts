@@ -5,6 +5,7 @@ import { factKinds } from '#libs/pathway/fact-kinds';
 import type { FactType, Role } from '#libs/pathway/facts';
 import type { Hold } from '#libs/pathway/evaluation';
 import { holdSentence } from '#libs/pathway/words';
+import { writesOwnersWord } from './consent/owners-word.js';
 import type { Actor } from './record/actor.js';
 import { append } from './record/append.js';
 import { lockOrder } from './record/order-record.js';
@@ -14,9 +15,6 @@ import { workOn, type Stated, type Work } from './record/work.js';
 import { useCases } from './use-cases.js';
 
 type AnyUseCase = (work: Work, on: string, input: unknown) => Stated[] | Promise<Stated[]>;
-
-/** What the owner signs at the practice is written down by staff and stays the owner's word. */
-const OWNERS_WORD: ReadonlySet<string> = new Set(['consentSedation', 'consentStudy', 'consentSendAll', 'answerStatistics'] satisfies ActionName[]);
 
 /**
  * The one way in which a person changes an order: locked, judged by the pathway, stated by its use case,
@@ -67,8 +65,7 @@ function permit(work: Work, action: ActionName, request: ActionRequest, input: u
 }
 
 function rolesFor(actor: Actor, action: ActionName, input: unknown): Role[] {
-  const staff = actor.roles.some((r) => r === 'desk' || r === 'nurse' || r === 'vet');
-  if (!staff || !OWNERS_WORD.has(action)) return actor.roles;
+  if (!writesOwnersWord(action, actor.roles)) return actor.roles;
   return [(input as { signerRole?: 'owner' | 'agent' }).signerRole ?? 'owner'];
 }
 

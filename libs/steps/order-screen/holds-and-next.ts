@@ -3,17 +3,14 @@ import type { NextAction, WordedHold } from '#libs/contracts/screens/order';
 import { actions, type Action } from '#libs/pathway/actions';
 import type { Evaluation, Standing } from '#libs/pathway/evaluation';
 import { actionLabels, type Naming } from '#libs/pathway/words';
+import { writesOwnersWord } from '../consent/owners-word.js';
 import { roleWord } from './names.js';
 import type { Viewer } from './screen-source.js';
 import { titleAndRest } from './thread-screen.js';
 
-/** What the owner signs at the practice may be written down by whoever has the owner in front of them. */
-const OWNERS_WORD = new Set<string>(['consentSedation', 'consentStudy', 'consentSendAll', 'answerStatistics']);
-const AT_THE_DESK = ['desk', 'nurse', 'vet'];
-
 export function mayDo(action: string, viewer: Viewer): boolean {
   const roles: readonly string[] = actions[action as Action]?.roles ?? [];
-  return viewer.roles.some((r) => roles.includes(r)) || (OWNERS_WORD.has(action) && viewer.roles.some((r) => AT_THE_DESK.includes(r)));
+  return viewer.roles.some((r) => roles.includes(r)) || writesOwnersWord(action, viewer.roles);
 }
 
 type Scoped = { scope: 'order' | 'visit' | 'study'; id: string; standing: Standing<string> };
