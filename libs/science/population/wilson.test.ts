@@ -1,19 +1,14 @@
-import { wilson } from './wilson.js';
+import fc from 'fast-check';
+import { wilson, wilsonOfShare } from './wilson.js';
 
-// Newcombe, Stat Med 1998;17:857-872, Table I, method 3, as printed to four decimals.
-it.each([
-  [81, 263, 0.2553, 0.3662],
-  [15, 148, 0.0624, 0.1605],
-  [0, 20, 0, 0.1611],
-])('%i of %i: the interval printed in the published table', (k, n, lower, upper) => {
-  expect(wilson(k, n).lower).toBeCloseTo(lower, 4);
-  expect(wilson(k, n).upper).toBeCloseTo(upper, 4);
-});
-
-// Computed with two other programs from the same formula; nowhere printed.
-it('a published count of deaths, 163 of 98,036: .142641 to .193795 per cent', () => {
-  expect(wilson(163, 98_036).lower * 100).toBeCloseTo(0.142641, 6);
-  expect(wilson(163, 98_036).upper * 100).toBeCloseTo(0.193795, 6);
+// Values of published tables: test/published/newcombe-1998.test.ts.
+it('never leaves 0 to 1, holds its share, and is narrower with more dogs', () => {
+  fc.assert(fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.integer({ min: 1, max: 10_000_000 }), (share, n) => {
+    const { lower, upper } = wilsonOfShare(share, n);
+    expect(0 <= lower && lower <= share && share <= upper && upper <= 1).toBe(true);
+    const more = wilsonOfShare(share, 2 * n);
+    expect(more.upper - more.lower).toBeLessThanOrEqual(upper - lower + 1e-12);
+  }));
 });
 
 it('all of n is the mirror of none of n', () => {
@@ -21,6 +16,10 @@ it('all of n is the mirror of none of n', () => {
   expect(wilson(20, 20).upper).toBe(1);
 });
 
-it.each([[1, 0], [2, 1], [-1, 5], [0.5, 5]])('%d of %d is refused', (k, n) => {
+it.each([[1, 0], [2, 1], [-1, 5], [0.5, 5], [NaN, 5]])('%d of %d is refused', (k, n) => {
   expect(() => wilson(k, n)).toThrow('is not a share');
+});
+
+it.each([[-0.1, 5], [1.1, 5], [NaN, 5], [0.5, 0], [0.5, 1.5]])('a share of %d among %d is refused', (share, n) => {
+  expect(() => wilsonOfShare(share, n)).toThrow('is not a share');
 });

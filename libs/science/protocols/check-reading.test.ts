@@ -6,6 +6,7 @@ import type { JointReading } from './types.js';
 const laxity = findProtocol('hipLaxity', '2')!;
 const extended = findProtocol('hipExtended', '1')!;
 const elbow = findProtocol('elbow', '1')!;
+const elbow2 = findProtocol('elbow', '2')!;
 
 const codes = (protocol: typeof laxity, joints: JointReading[]) => checkReading(protocol, joints).map(({ code, joint, weight }) => [code, joint, weight].join(' ').trim());
 const both = (left: Partial<JointReading>, right: Partial<JointReading>): JointReading[] => [
@@ -66,5 +67,56 @@ describe('checkReading', () => {
     const graded = (value: string, primaryLesion: string) => ({ value, findings: { primaryLesion } });
     expect(codes(elbow, both(graded('0', 'absent'), graded('2', 'suspected')))).toEqual([]);
     expect(codes(elbow, both(graded('1', 'suspected'), graded('2', 'evident')))).toEqual(['ASK_LESION left ask', 'ASK_LESION right ask']);
+  });
+
+  it.each([
+    // under 2 mm: 1; 2 to 5 mm: 2; over 5 mm: 3. Tellhelm, Amort, Ondreka, WSAVA Congress 2014; EJCAP 2012;22(4).
+    ['none', '0'], ['under2', '1'], ['from2to5', '2'], ['over5', '3'],
+  ])('refuses an elbow below the grade that spurs of size %s make, %s', (osteophytes, least) => {
+    const grades = ['0', 'BL', '1', '2', '3'];
+    for (const value of grades) {
+      const low = grades.indexOf(value) < grades.indexOf(least);
+      expect(codes(elbow2, both({ value, findings: { osteophytes } }, { reason: 'position' }))).toEqual(low ? ['GRADE_TOO_LOW left refuse'] : []);
+    }
+  });
+
+  it('says which grade the spurs make, and what to do', () => {
+    expect(checkReading(elbow2, both({ value: '1', findings: { osteophytes: 'from2to5' } }, { value: '0' }))[0]!.words).toBe(
+      'Left elbow: bone spurs, the largest "2 to 5 mm" cannot be grade 1: it makes grade 2 or more. Look at both in what the reader wrote; if both stand there, ask the reader.',
+    );
+  });
+
+  it('takes a higher grade than the spurs make, where a lesion brings it, and only asks where nothing does', () => {
+    // The worse of arthrosis and lesion: EJCAP 2012;22(4), suspected alone 2, spurs over 5 mm make it 3. Schemes differ on the step and on operated joints.
+    const graded = (value: string, findings: Record<string, string | number | boolean>) => codes(elbow2, both({ value, findings }, { reason: 'position' }));
+    const bare = { osteophytes: 'under2', sclerosis: 'none', primaryLesion: 'absent' };
+    expect(graded('2', { ...bare, primaryLesion: 'suspected' })).toEqual([]);
+    expect(graded('3', { ...bare, osteophytes: 'over5', primaryLesion: 'suspected' })).toEqual([]);
+    expect(graded('3', bare)).toEqual(['ASK_UNSHOWN left ask']);
+    expect(graded('3', { ...bare, step: 6 })).toEqual([]);
+    expect(graded('3', { ...bare, operated: true })).toEqual([]);
+    expect(graded('3', { osteophytes: 'under2', primaryLesion: 'absent' })).toEqual([]);
+    expect(graded('BL', { ...bare, osteophytes: 'none' })).toEqual([]);
+  });
+
+  it('asks about denser bone below its grade, since the table was read in part', () => {
+    expect(codes(elbow2, both({ value: '1', findings: { sclerosis: 'patternGone' } }, { value: '1', findings: { sclerosis: 'patternSeen' } }))).toEqual(['ASK_LESION left ask']);
+  });
+
+  it('takes the place of a lesion only where there is one', () => {
+    const graded = (value: string, findings: Record<string, string | boolean>) => checkReading(elbow2, both({ value, findings }, { reason: 'position' }));
+    expect(graded('3', { primaryLesion: 'evident', coronoid: true, osteochondrosis: true })).toEqual([]);
+    expect(graded('0', { primaryLesion: 'absent', coronoid: false })).toEqual([]);
+    expect(graded('0', { primaryLesion: 'absent', coronoid: true })[0]).toMatchObject({
+      code: 'FINDING_ALONE', weight: 'refuse', words: 'Left elbow: "Lesion of the coronoid process" is entered, so "Primary lesion" is "suspected" or "evident". Correct one of the two.',
+    });
+    expect(graded('2', { anconeal: true }).map(({ code }) => code)).toEqual(['FINDING_ALONE']);
+  });
+
+  it('knows a step of up to 20 mm and no grade by it', () => {
+    // 20 mm: our own choice, no source.
+    const stepped = (step: number) => codes(elbow2, both({ value: '0', findings: { step } }, { reason: 'position' }));
+    expect([stepped(6), stepped(0), stepped(20)]).toEqual([[], [], []]);
+    expect([stepped(20.1), stepped(-1), stepped(NaN), stepped(1.25)]).toEqual(Array(4).fill(['FINDING_WRONG left refuse']));
   });
 });

@@ -17,7 +17,10 @@ export interface Problem {
     | 'FINDING_WRONG'
     | 'SIDES_DIFFER'
     | 'ASK_HIGH'
-    | 'ASK_LESION';
+    | 'GRADE_TOO_LOW'
+    | 'FINDING_ALONE'
+    | 'ASK_LESION'
+    | 'ASK_UNSHOWN';
   joint?: Side;
   /** A sentence that says what to do. */
   words: string;
@@ -108,9 +111,9 @@ function checkFindings(protocol: Protocol, reading: JointReading, where: string)
     }
     const wrong = wrongFinding(finding, found);
     if (wrong) problems.push(refuse('FINDING_WRONG', `${where}, ${finding.label}: ${wrong}`, reading.joint));
-    else problems.push(...askLesion(protocol, finding, reading, where));
+    else problems.push(...aloneFinding(protocol, finding, reading, where), ...lowGrade(protocol, finding, reading, where));
   }
-  return problems;
+  return [...problems, ...unshownGrade(protocol, reading, where)];
 }
 
 function wrongFinding(finding: Finding, found: boolean | string | number): string | undefined {
@@ -122,16 +125,41 @@ function wrongFinding(finding: Finding, found: boolean | string | number): strin
   return checkNumber(finding, found)[0]?.words;
 }
 
-/** Schemes differ on this rule, so a grade below it is asked about and not refused. */
-function askLesion(protocol: Protocol, finding: Finding, { joint, value, findings }: JointReading, where: string): Problem[] {
+function aloneFinding(protocol: Protocol, { onlyWith, label, ...finding }: Finding, { joint, findings = {} }: JointReading, where: string): Problem[] {
+  if (!onlyWith || !isPositive(findings[finding.code])) return [];
+  const other = protocol.findings.find(({ code }) => code === onlyWith.finding)!;
+  if (onlyWith.answers.some((answer) => answer === findings[other.code])) return [];
+  const answers = other.kind === 'choice' ? other.choices.filter(({ code }) => onlyWith.answers.includes(code)).map(({ words }) => `"${words}"`) : onlyWith.answers;
+  return [refuse('FINDING_ALONE', `${where}: "${label}" is entered, so "${other.label}" is ${answers.join(' or ')}. Correct one of the two.`, joint)];
+}
+
+function lowGrade(protocol: Protocol, finding: Finding, { joint, value, findings }: JointReading, where: string): Problem[] {
   if (finding.kind !== 'choice' || protocol.value.kind !== 'grade') return [];
   const choice = finding.choices.find(({ code }) => code === findings?.[finding.code]);
   const order = protocol.value.grades.map(({ code }) => code);
   const least = order.indexOf(choice?.gradeAtLeast ?? '');
   const given = order.indexOf(String(value));
   if (given === -1 || given >= least) return [];
-  return [{ code: 'ASK_LESION', joint, weight: 'ask', words: `${where}: ${finding.label.toLowerCase()} "${choice!.words}" usually goes with grade ${choice!.gradeAtLeast} or more, and ${value} was entered. Ask the reader.` }];
+  const found = `${where}: ${finding.label.toLowerCase()} "${choice!.words}"`;
+  if (finding.bindsGrade) return [refuse('GRADE_TOO_LOW', `${found} cannot be grade ${value}: it makes grade ${choice!.gradeAtLeast} or more. Look at both in what the reader wrote; if both stand there, ask the reader.`, joint)];
+  return [{ code: 'ASK_LESION', joint, weight: 'ask', words: `${found} usually goes with grade ${choice!.gradeAtLeast} or more, and ${value} was entered. Ask the reader.` }];
 }
+
+/** Asked only when everything that makes the grade is given, and nothing beside it whose weight schemes do not agree on. */
+function unshownGrade(protocol: Protocol, { joint, value, findings = {} }: JointReading, where: string): Problem[] {
+  const rule = protocol.value;
+  if (rule.kind !== 'grade' || !rule.shownBy) return [];
+  const order = rule.grades.map(({ code }) => code);
+  const given = order.indexOf(String(value));
+  const shows = protocol.findings.flatMap((finding) => (finding.kind === 'choice' && rule.shownBy!.includes(finding.code) ? [finding] : []));
+  const named = shows.some(({ choices }) => choices.some(({ gradeAtLeast }) => gradeAtLeast === value));
+  if (given === -1 || !named || protocol.findings.some((other) => !rule.shownBy!.includes(other.code) && isPositive(findings[other.code]))) return [];
+  const reached = shows.map(({ code, choices }) => choices.find((choice) => choice.code === findings[code])).map((choice) => choice && order.indexOf(choice.gradeAtLeast ?? ''));
+  if (reached.some((place) => place === undefined || place >= given)) return [];
+  return [{ code: 'ASK_UNSHOWN', joint, weight: 'ask', words: `${where}: grade ${value} was entered, and nothing recorded beside it comes up to that. Look at the entry again, then ask the reader.` }];
+}
+
+const isPositive = (found: boolean | string | number | undefined) => found !== undefined && found !== false && found !== 0;
 
 function checkSides(protocol: Protocol, joints: JointReading[]): Problem[] {
   return protocol.findings.flatMap((finding) => {

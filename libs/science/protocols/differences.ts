@@ -11,6 +11,10 @@ export interface Differences {
 const valueWords = (protocol: Protocol, reading: JointReading | undefined) => (reading?.value === undefined ? null : formatValue(protocol.value, reading.value));
 const digits = (words: string) => [...words.replace(/\D/g, '')].sort().join('');
 
+/** Named by their labels; what a "no" and an open answer have in common is no difference. */
+const beside = (protocol: Protocol, one?: JointReading, other?: JointReading) =>
+  protocol.findings.filter(({ code }) => (one?.findings?.[code] || undefined) !== (other?.findings?.[code] || undefined)).map(({ label }) => label.toLowerCase()).join('; ');
+
 export function differencesOf(protocol: Protocol, one: JointReading[], other: JointReading[]): Differences {
   const of = (readings: JointReading[], side: Side) => readings.find(({ joint }) => joint === side);
   const only = (readings: JointReading[], side: Side) => readings.filter(({ joint }) => joint === side);
@@ -21,7 +25,7 @@ export function differencesOf(protocol: Protocol, one: JointReading[], other: Jo
     const [a, b] = [valueWords(protocol, of(one, side)), valueWords(protocol, of(other, side))];
     if (a === null && b === null) told.push(`The ${name(side)} has no value in either, for different reasons.`);
     else if (a === null || b === null) told.push(`The ${name(side)} has a value in one reading and none in the other.`);
-    else if (a === b) told.push(`The ${name(side)} has the same value in both; what was found beside it differs.`);
+    else if (a === b) told.push(`The ${name(side)} has the same value in both; what was found beside it differs: ${beside(protocol, of(one, side), of(other, side))}.`);
     else if (protocol.value.kind === 'number' && digits(a) === digits(b)) told.push(`The two values of the ${name(side)} hold the same digits in another order, so one may have been written wrongly.`);
   }
   const [left, right] = protocol.joints;

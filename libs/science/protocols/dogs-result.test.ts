@@ -15,26 +15,26 @@ const result = (protocol: Protocol, left: number | string | undefined, right: nu
 
 describe('dogsResult', () => {
   it('lets the looser hip speak for the dog', () => {
-    expect(result(laxity, 0.38, 0.44)).toEqual({ kind: 'value', value: 0.44, words: '0.44 (right, the looser hip)' });
+    expect(result(laxity, 0.38, 0.44)).toMatchObject({ kind: 'value', value: 0.44, words: '0.44 (right, the looser hip)' });
     expect(result(laxity, 0.4, 0.4).words).toBe('0.40 (both hips alike)');
   });
 
   it('lets the worse hip give the grade, sub-grades included', () => {
-    expect(result(extended, 'B2', 'C1')).toEqual({ kind: 'value', value: 'C1', words: 'grade C1 (right, the worse hip)' });
+    expect(result(extended, 'B2', 'C1')).toMatchObject({ kind: 'value', value: 'C1', words: 'grade C1 (right, the worse hip)' });
     expect(result(extended, 'C2', 'C').value).toBe('C2');
     expect(result(extended, 'C', 'C1').value).toBe('C');
   });
 
   it('says "at least" when one hip could not be read, and gives no grade when neither could', () => {
-    expect(result(extended, 'C', undefined)).toEqual({ kind: 'atLeast', value: 'C', words: 'at least grade C (left; the right hip could not be read)' });
-    expect(result(extended, undefined, undefined)).toEqual({ kind: 'none', words: 'No result: neither hip could be read' });
+    expect(result(extended, 'C', undefined)).toMatchObject({ kind: 'atLeast', value: 'C', words: 'at least grade C (left; the right hip could not be read)' });
+    expect(result(extended, undefined, undefined)).toMatchObject({ kind: 'none', words: 'No result: neither hip could be read' });
   });
 
   it('takes the worse elbow, never a sum, and calls one elbow alone incomplete', () => {
     expect(result(elbow, '1', '2').value).toBe('2');
     expect(result(elbow, 'BL', '0').value).toBe('BL');
     expect(result(elbow, 'BL', '1').value).toBe('1');
-    expect(result(elbow, '1', undefined)).toEqual({ kind: 'incomplete', words: 'Incomplete: only the left elbow could be read, grade 1' });
+    expect(result(elbow, '1', undefined)).toMatchObject({ kind: 'incomplete', words: 'Incomplete: only the left elbow could be read, grade 1' });
   });
 
   it('is the value of one of the joints and no lower than the other', () => {

@@ -1,10 +1,13 @@
-import { formatValue, worseOf } from './value.js';
+import { inEnglish, said, type Said } from '#libs/words/said';
+import { saidValue, worseOf } from './value.js';
 import type { JointReading, Protocol } from './types.js';
 
 export interface DogsResult {
   kind: 'value' | 'atLeast' | 'incomplete' | 'none';
   /** A phrase for papers and screens: "0.44 (right, the looser hip)". */
   words: string;
+  /** The same for any language. */
+  said: Said;
   /** The worse joint's value; absent when the kind is "incomplete" or "none". */
   value?: number | string;
 }
@@ -15,18 +18,24 @@ export interface DogsResult {
  * @param joints a reading that `checkReading` does not refuse
  */
 export function dogsResult(protocol: Protocol, joints: JointReading[]): DogsResult {
+  const result = resultOf(protocol, joints);
+  return { ...result, words: inEnglish(result.said) };
+}
+
+function resultOf(protocol: Protocol, joints: JointReading[]): Omit<DogsResult, 'words'> {
+  const { region } = protocol;
   const read = protocol.joints.flatMap((side) => joints.filter((reading) => reading.joint === side && reading.value !== undefined));
   const missing = protocol.joints.filter((side) => !read.some(({ joint }) => joint === side));
-  if (read.length === 0) return { kind: 'none', words: `No result: neither ${protocol.region} could be read` };
+  if (read.length === 0) return { kind: 'none', said: said('No result: neither {region} could be read', { region }) };
   const worst = read.reduce((worse, reading) => (worseOf(protocol.value, worse.value!, reading.value!) === reading.value! ? reading : worse));
-  const value = worst.value!;
-  const text = formatValue(protocol.value, value);
+  const [value, side] = [worst.value!, worst.joint];
+  const text = saidValue(protocol.value, value);
   if (missing.length === 0) {
     const tie = read.every((reading) => reading.value === value);
-    return { kind: 'value', value, words: tie ? `${text} (both ${protocol.region}s alike)` : `${text} (${worst.joint}, ${protocol.dog.worseWords})` };
+    return { kind: 'value', value, said: tie ? said('{value} (both {region}s alike)', { value: text, region }) : said('{value} ({side}, {worse})', { value: text, side, worse: said(protocol.dog.worseWords) }) };
   }
   if (protocol.dog.oneJoint === 'atLeast') {
-    return { kind: 'atLeast', value, words: `at least ${text} (${worst.joint}; the ${missing.join(' and ')} ${protocol.region} could not be read)` };
+    return { kind: 'atLeast', value, said: said('at least {value} ({side}; the {missing} {region} could not be read)', { value: text, side, missing: missing.join(' and '), region }) };
   }
-  return { kind: 'incomplete', words: `Incomplete: only the ${worst.joint} ${protocol.region} could be read, ${text}` };
+  return { kind: 'incomplete', said: said('Incomplete: only the {side} {region} could be read, {value}', { side, region, value: text }) };
 }

@@ -9,7 +9,7 @@ describe('the shipped protocols', () => {
   });
 
   it('offer the newest version of each code', () => {
-    expect(currentProtocols().map(({ code, version }) => `${code}@${version}`)).toEqual(['hipLaxity@2', 'hipLoaded@1', 'hipExtended@1', 'elbow@1']);
+    expect(currentProtocols().map(({ code, version }) => `${code}@${version}`)).toEqual(['hipLaxity@2', 'hipLoaded@1', 'hipExtended@1', 'elbow@2']);
   });
 
   it.each(allProtocols().map((protocol) => [`${protocol.code}@${protocol.version}`, protocol] as const))('%s is a complete row', (_, protocol) => {
@@ -23,6 +23,21 @@ describe('the shipped protocols', () => {
     for (const { device } of protocol.views) if (device) expect(protocol.equipment).toContain(device);
     expect(protocol.noValue.map(({ code }) => code)).toContain('notImaged');
     expect(protocol.sources.every(({ citation }) => citation.length > 10)).toBe(true);
+  });
+
+  it('put the answers of each finding in words, and name only findings and grades that they have', () => {
+    for (const { findings, value } of allProtocols()) {
+      const [codes, grades] = [findings.map(({ code }) => code), value.kind === 'grade' ? value.grades.map(({ code }) => code) : []];
+      expect(codes).toEqual(expect.arrayContaining([...(value.kind === 'grade' ? value.shownBy ?? [] : []), ...findings.flatMap(({ onlyWith }) => onlyWith?.finding ?? [])]));
+      expect(grades).toEqual(expect.arrayContaining(findings.flatMap((f) => (f.kind === 'choice' ? f.choices.flatMap(({ gradeAtLeast }) => gradeAtLeast ?? []) : []))));
+    }
+  });
+
+  it('add to an elbow’s first version and take nothing from it', () => {
+    const [before, now] = [findProtocol('elbow', '1')!, findProtocol('elbow', '2')!];
+    expect(now.findings).toEqual(expect.arrayContaining(before.findings));
+    expect(now.value).toMatchObject(before.value);
+    expect([now.views, now.noValue, now.dog, now.consentText]).toEqual([before.views, before.noValue, before.dog, before.consentText]);
   });
 
   it('share the extended view, so that one exposure may serve two studies', () => {

@@ -54,6 +54,8 @@ export interface GradeRule {
   name: string;
   /** From the least change to the most. The place in the list is the order, and no number to add up. */
   grades: { code: string; words: string }[];
+  /** Findings that together say why a grade is what it is: a person is asked when all are given and none comes up to it. */
+  shownBy?: string[];
 }
 
 export type ValueRule = NumberRule | GradeRule;
@@ -69,9 +71,12 @@ export type Finding = {
   sameOnBothSides?: boolean;
   /** A joint with this finding keeps its value and stays out of every standing. */
   keepsOutOfStandings?: boolean;
+  /** Can be there only beside one of these answers to another finding. */
+  onlyWith?: { finding: string; answers: string[] };
 } & (
   | { kind: 'yesNo' }
-  | { kind: 'choice'; choices: { code: string; words: string; gradeAtLeast?: string }[] }
+  /** A lower grade than `gradeAtLeast` is refused where the published scheme binds the two, and asked about where schemes differ. */
+  | { kind: 'choice'; choices: { code: string; words: string; gradeAtLeast?: string }[]; bindsGrade?: boolean }
   | { kind: 'number'; unit: string; decimals: number; min: number; max: number }
 );
 

@@ -1,10 +1,17 @@
+import { inEnglish, isFigure, said, type Figure, type Said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import type { ValueRule } from './types.js';
 
-/** A value as it is written: "0.40", "12.5 mm", "grade C1". */
+/** A value as it is written, in any language: "0.40", "12.5 mm", "grade C1". */
+export function saidValue(rule: ValueRule, value: number | string): Said | Figure {
+  if (rule.kind === 'grade') return said('{grade} {code}', { grade: said(rule.name), code: String(value) });
+  return { number: Number(value), decimals: rule.decimals, unit: rule.unit && ` ${rule.unit}` };
+}
+
+/** The same in English. */
 export function formatValue(rule: ValueRule, value: number | string): string {
-  if (rule.kind === 'grade') return `${rule.name} ${value}`;
-  return `${Number(value).toFixed(rule.decimals)}${rule.unit && ` ${rule.unit}`}`;
+  const written = saidValue(rule, value);
+  return isFigure(written) ? `${written.number.toFixed(written.decimals)}${written.unit}` : inEnglish(written);
 }
 
 /**

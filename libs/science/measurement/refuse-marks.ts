@@ -1,0 +1,14 @@
+import { ScienceError } from '../error.js';
+import type { MarkedPicture } from './check-marks.js';
+import { evaluateMarks, type MarksEvaluation } from './evaluate-marks.js';
+
+/**
+ * The measurements of marks that may be kept.
+ * @throws ScienceError with the code and the words of the first problem
+ */
+export function refuseMarks(marked: MarkedPicture): MarksEvaluation {
+  const evaluation = evaluateMarks(marked);
+  const [first] = evaluation.problems;
+  if (first) throw new ScienceError(first.code, first.words);
+  return evaluation;
+}
