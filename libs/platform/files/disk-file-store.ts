@@ -1,9 +1,10 @@
-import { mkdir, open, readdir, rename, stat, type FileHandle } from 'node:fs/promises';
+import { mkdir, open, readdir, rename, rm, stat, type FileHandle } from 'node:fs/promises';
 import path from 'node:path';
 import { pipeline, type Readable } from 'node:stream';
 import { assertSha256, FileMissingError } from './file-errors.js';
 import type { FileStore, StoredFile } from './file-store.js';
 import { clearStaging, stage } from './staging.js';
+import { orFull } from './storage-full.js';
 import { verified } from './verified.js';
 
 const isMissing = (error: unknown) => (error as NodeJS.ErrnoException).code === 'ENOENT';
@@ -18,10 +19,15 @@ export class DiskFileStore implements FileStore {
   async put(source: AsyncIterable<Uint8Array>, limits: { maxBytes: number }): Promise<StoredFile> {
     const staged = await stage(source, this.#staging, limits.maxBytes);
     const target = this.#pathOf(staged.sha256);
-    await mkdir(path.dirname(target), { recursive: true });
-    // also over an older file of this name: should that be damaged, this mends it
-    await rename(staged.path, target);
-    await syncFolder(path.dirname(target));
+    try {
+      await mkdir(path.dirname(target), { recursive: true });
+      // also over an older file of this name: should that be damaged, this mends it
+      await rename(staged.path, target);
+      await syncFolder(path.dirname(target));
+    } catch (error) {
+      await rm(staged.path, { force: true });
+      throw orFull(error);
+    }
     return { sha256: staged.sha256, size: staged.size };
   }
 

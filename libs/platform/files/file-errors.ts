@@ -8,6 +8,14 @@ export class FileTooLargeError extends Error {
   }
 }
 
+/** No room for the file; nothing of it is kept. Comes right when somebody makes room. */
+export class StorageFullError extends Error {
+  constructor(options?: ErrorOptions) {
+    super('The file store is full. Whoever runs the server must make room.', options);
+    this.name = 'StorageFullError';
+  }
+}
+
 /** What is kept under a name is not what was put there: a person must restore it from a backup. */
 export class FileCorruptError extends Error {
   readonly sha256: string;

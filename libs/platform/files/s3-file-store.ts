@@ -9,6 +9,7 @@ import { assertSha256, FileMissingError } from './file-errors.js';
 import type { FileStore, StoredFile } from './file-store.js';
 import { s3Client } from './s3-client.js';
 import { clearStaging, stage } from './staging.js';
+import { orFull } from './storage-full.js';
 import { verified } from './verified.js';
 
 const isMissing = (error: unknown) => error instanceof S3ServiceException && error.$metadata.httpStatusCode === 404;
@@ -30,6 +31,8 @@ export class S3FileStore implements FileStore {
     try {
       const params = { ...this.#object(staged.sha256), Body: createReadStream(staged.path) };
       await new Upload({ client: this.#client, params }).done();
+    } catch (error) {
+      throw orFull(error);
     } finally {
       await rm(staged.path, { force: true });
     }

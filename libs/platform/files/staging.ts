@@ -3,10 +3,13 @@ import { mkdir, open, readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { FileTooLargeError } from './file-errors.js';
 import type { StoredFile } from './file-store.js';
+import { orFull } from './storage-full.js';
 
 /** Writes to a file of its own and tells its hash; leaves nothing behind when the source breaks off. */
 export async function stage(source: AsyncIterable<Uint8Array>, folder: string, maxBytes: number): Promise<StoredFile & { path: string }> {
-  await mkdir(folder, { recursive: true });
+  await mkdir(folder, { recursive: true }).catch((error: unknown) => {
+    throw orFull(error);
+  });
   const target = path.join(folder, randomUUID());
   const hash = createHash('sha256');
   let size = 0;
@@ -25,7 +28,7 @@ export async function stage(source: AsyncIterable<Uint8Array>, folder: string, m
     }
   } catch (error) {
     await rm(target, { force: true });
-    throw error;
+    throw orFull(error);
   }
   return { path: target, sha256: hash.digest('hex'), size };
 }

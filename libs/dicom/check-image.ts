@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import { checkDicom, type CheckedDicom } from './dicom-check.js';
+import { checkDicom, type CheckedDicom } from './check-dicom.js';
 import { ImageRefused } from './image-refused.js';
-import { checkPicture, type CheckedPicture } from './picture-check.js';
+import { checkPicture, type CheckedPicture } from './check-picture.js';
 
 export type CheckedImage = CheckedPicture | CheckedDicom;
 type Kind = CheckedImage['kind'];
