@@ -16,7 +16,7 @@ export function lastWord(purpose: Purpose, ...bags: Bag[]): Given | Withdrawn | 
   return last;
 }
 
-export type Lack = 'answer' | 'withdrawn' | 'signer' | 'textVersion' | 'centre' | 'otherOwner';
+export type Lack = 'answer' | 'withdrawn' | 'signer' | 'textVersion' | 'centre' | 'otherOwner' | 'sold';
 
 /**
  * What a consent lacks, or null when it stands. `text` is the version that must have been signed; undefined where any

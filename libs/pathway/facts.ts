@@ -93,11 +93,13 @@ export interface Payloads {
     visit: string; exposure: string; view: string; serves: string[]; image: string; imageDay: string; people: string[];
   };
   roomLogged: { exposure: string; people: string[] };
+  /** Points were set on a film in the room. The points themselves are kept apart, where no page before the sealing can read them. */
+  filmMarked: { exposure: string; marking: string };
   exposureAssigned: { exposure: string; serves: string[] };
   exposureDisowned: { exposure: string; why: 'otherDog' | 'testFilm' };
   imageChecked: { exposure: string; match: boolean; fields: string[] };
   imagesLost: { exposures: string[] };
-  verdictGiven: { exposure: string; study: string; verdict: 'accept' | 'retake'; reasons: string[] };
+  verdictGiven: { exposure: string; study: string; verdict: 'accept' | 'retake' | 'undecided'; reasons: string[] };
   imagingEnded: { visit: string; how: 'done' | 'stopped' | 'woke' };
   recoverySigned: { visit: string; signs: string[] };
   sheetGiven: { visit: string; document: string; to: string };
@@ -128,6 +130,7 @@ export interface Payloads {
   resultChecked: { study: string; result: string; problems: ('IDENTITY' | 'RANGE' | 'SIDES' | 'DATE')[] };
   resultExplained: { study: string; result: string; why: string };
   resultRefused: { study: string; result: string; why: 'otherDog' | 'implausible' | 'sentTwice' };
+  whichStandsAsked: { study: string };
   conflictSettled: { study: string; keep: string; why: string };
   resultAccepted: { study: string; result: string };
   resultWithdrawn: { study: string; result: string; why: 'otherDog' | 'centreTookBack' };

@@ -144,7 +144,7 @@ const study: Record<StudyHoldCode, HoldRow> = {
   },
   RESULT_NOT_EXPECTED: { who: ['vet', 'desk'], forbids: ['acceptResult'], ways: ['refuseResult', 'explainResult'] },
   RESULTS_DISAGREE: {
-    who: ['vet'], forbids: ['acceptResult', 'releaseLetter', 'releaseAgain'], ways: ['settleConflict', 'refuseResult'],
+    who: ['vet'], forbids: ['acceptResult', 'releaseLetter', 'releaseAgain'], ways: ['askWhichStands', 'settleConflict', 'refuseResult'],
   },
   PHONE_ONLY: { who: ['reader', 'desk'], forbids: ['acceptResult'], ways: ['enterResult', 'refuseResult'] },
   POST_NOT_KEYED_TWICE: { who: ['desk', 'nurse', 'vet'], forbids: ['acceptResult'], ways: ['keyResult', 'refuseResult'] },

@@ -1,3 +1,4 @@
+import type { Sentence } from '#libs/words/words';
 import type { HoldCode } from './hold-codes.js';
 
 export interface HoldPhrases {
@@ -5,11 +6,11 @@ export interface HoldPhrases {
   title: string;
   /** Who can supply it and how. Words in braces come from the hold. */
   how: string;
-  /** For the owner's page; null where it is not the owner's to see. */
-  owner: string | null;
+  /** For the owner's page, in any language; null where it is not the owner's to see. */
+  owner: Sentence | null;
 }
 
-const row = (title: string, how: string, owner: string | null = null): HoldPhrases => ({ title, how, owner });
+const row = (title: string, how: string, owner: Sentence | null = null): HoldPhrases => ({ title, how, owner });
 
 export const holdPhrases: Record<HoldCode, HoldPhrases> = {
   NO_STUDY: row('No study chosen', '{Desk} or {vet} adds one.', 'We are choosing the pictures with you.'),

@@ -49,5 +49,5 @@ export const studyMoves: readonly Move<StudyStep>[] = [
 
 /** These take a study back to wherever its films, packages and other results leave it; only the usual place is drawn. */
 export const studyReturns: readonly Action[] = [
-  'refuseResult', 'withdrawResult', 'settleConflict', 'keyResult', 'consentStudy', 'changeCentre',
+  'refuseResult', 'withdrawResult', 'askWhichStands', 'settleConflict', 'keyResult', 'consentStudy', 'changeCentre',
 ];

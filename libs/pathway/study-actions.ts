@@ -57,7 +57,7 @@ export const studyActions = {
     offered: (now) => open(now) && now.order.died !== undefined && !now.study.letters.resultOut,
   },
   takeView: {
-    roles: ['radiographer', 'vet'], writes: 'exposureTaken',
+    roles: ['radiographer', 'vet', 'queue'], writes: 'exposureTaken',
     offered: (now) => at('asked', 'imaging', 'ready')(now) && asleep(now),
   },
   judgeView: {
@@ -95,6 +95,7 @@ export const studyActions = {
   },
   explainResult: { roles: ['vet'], writes: 'resultExplained', offered: at('answered') },
   refuseResult: { roles: ['vet'], writes: 'resultRefused', offered: at('answered') },
+  askWhichStands: { roles: ['vet', 'desk'], writes: 'whichStandsAsked', offered: (now) => now.holds.has('RESULTS_DISAGREE') },
   settleConflict: { roles: ['vet'], writes: 'conflictSettled', offered: (now) => now.holds.has('RESULTS_DISAGREE') },
   acceptResult: { roles: ['vet'], writes: 'resultAccepted', offered: at('answered') },
   setPhoneFirst: { roles: ['vet'], writes: 'phoneFirstSet', offered: at('answered', 'accepted') },

@@ -93,8 +93,10 @@ function protocolOf({ facts, added }: CollectedStudy, firstFilm: Film | undefine
   };
 }
 
-export function verdict(facts: Bag, film: Film): 'accept' | 'retake' | undefined {
-  return facts.latest('verdictGiven', (fact) => fact.exposure === film.id)?.verdict;
+/** Taking a verdict back is said too; the film is then as if nobody had judged it. */
+export function verdict(facts: Bag, film: { id: string }): 'accept' | 'retake' | undefined {
+  const said = facts.latest('verdictGiven', (fact) => fact.exposure === film.id)?.verdict;
+  return said === 'undecided' ? undefined : said;
 }
 
 function missingViews(required: string[], facts: Bag, films: Film[], packages: Packages): string[] {

@@ -53,17 +53,20 @@ export function agreedKeying(facts: Bag, result: Arrived): string | undefined {
 
 const trust = { page: 0, file: 0, webhook: 0, post: 1, phone: 2 } as const;
 
-/** Equal values are one result; of equal ones the best written, then the first, is the original. */
+/** Equal values are one result; of equal ones the best written, then the first, is the original. What says again what the centre has amended since is none. */
 function isCopy(facts: Bag, result: Arrived, standing: Arrived[], accepted: Set<string>): boolean {
   const rank = (one: Arrived): number => (accepted.has(one.result) ? -1 : trust[one.channel]);
   return standing.some((other) =>
     other !== result && other.reading === result.reading && valuesOf(facts, other) === valuesOf(facts, result)
-    && (rank(other) < rank(result) || (rank(other) === rank(result) && isAfter(result, other))));
+    && (rank(other) < rank(result) || (rank(other) === rank(result) && isAfter(result, other)))
+    && !standing.some((amended) => amends(amended, other) && isAfter(result, amended)));
 }
+
+const amends = (later: Arrived, earlier: Arrived): boolean => later.ref === earlier.ref && later.reading === earlier.reading && isAfter(later, earlier);
 
 /** The centre's own later version of the same result. */
 const isSuperseded = (result: Arrived, all: Arrived[]): boolean =>
-  all.some((other) => other.ref === result.ref && other.reading === result.reading && isAfter(other, result));
+  all.some((other) => amends(other, result));
 
 const isSettledAway = (facts: Bag, result: Arrived): boolean =>
   facts.all('conflictSettled').some((settled) => {

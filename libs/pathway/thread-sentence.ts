@@ -1,38 +1,36 @@
+import type { Words } from '#libs/words/words';
 import type { Standing } from './evaluation.js';
-import type { Knot, KnotState, ThreadLine } from './thread-line.js';
+import type { KnotState, ThreadLine } from './thread-line.js';
 import { retakeWords } from './thread-visit.js';
 import { dayWords, holdSentence } from './words.js';
 
-const spoken = (name: string): string => (name === 'goneHome' ? 'gone home' : name);
-
 /** The line as it is heard: never knot by knot. */
-export function sentenceOf(kind: 'visit' | 'study', line: Omit<ThreadLine, 'sentence'>, standing: Standing<string>): string {
+export function sentenceOf(kind: 'visit' | 'study', line: Omit<ThreadLine, 'sentence'>, standing: Standing<string>, t: Words): string {
   const { knots, hold, over, retakes } = line;
+  const spoken = (name: string): string => t.known(name === 'goneHome' ? 'gone home' : name);
   const names = (state: KnotState): string[] => knots.filter((knot) => knot.state === state).map((knot) => spoken(knot.name));
-  const again = kind === 'visit' && retakes > 0 ? ` Imaged, ${retakeWords(retakes)}.` : '';
+  const again = kind === 'visit' && retakes > 0 ? [t.known('Imaged, {retakes}.', { retakes: retakeWords(retakes, t) })] : [];
   const ended = names('ended')[0];
   if (ended !== undefined) {
     const why = reasons[standing.step] ?? (standing.why === undefined ? undefined : reasons[standing.why] ?? standing.why);
-    return `Ended at: ${ended}.${why === undefined ? '' : ` Why: ${why}.`}`;
+    return [t.known('Ended at: {knot}.', { knot: ended }), ...(why === undefined ? [] : [t.known('Why: {why}.', { why: t.known(why) })])].join(' ');
   }
-  if (over) return kind === 'visit' ? `All steps of the visit done.${again}` : 'All steps of the study done.';
+  if (over) return kind === 'visit' ? [t.known('All steps of the visit done.'), ...again].join(' ') : t.known('All steps of the study done.');
 
   const done = names('done');
-  const parts = done.length > 0 ? [`Done: ${done.join(', ')}.`] : [];
+  const parts = done.length > 0 ? [t.known('Done: {knots}.', { knots: done.join(', ') })] : [];
   const sentBack = knots.find((knot) => knot.state === 'sentBack');
-  if (sentBack) parts.push(`Sent back${dateOf(sentBack)}.`);
+  if (sentBack) parts.push(sentBack.at === undefined ? t.known('Sent back.') : t.known('Sent back, {day}.', { day: dayWords(sentBack.at.slice(0, 10), t.language) }));
   const here = names('here')[0];
-  if (here !== undefined) parts.push(`Now at: ${here}.`);
+  if (here !== undefined) parts.push(t.known('Now at: {knot}.', { knot: here }));
   if (hold) {
-    parts.push(`On hold at: ${names('held')[0] ?? here ?? 'the start'}. ${holdSentence(hold)}`);
+    parts.push(t.known('On hold at: {knot}.', { knot: names('held')[0] ?? here ?? t.known('the start') }), holdSentence(hold, { t }));
   } else if (here === undefined && !sentBack) {
-    const next = names('toCome')[0];
-    parts.push(done.length === 0 ? `Not begun; next: ${next}.` : `Next: ${next}.`);
+    const next = names('toCome')[0] ?? '';
+    parts.push(done.length === 0 ? t.known('Not begun; next: {knot}.', { knot: next }) : t.known('Next: {knot}.', { knot: next }));
   }
-  return parts.join(' ') + again;
+  return [...parts, ...again].join(' ');
 }
-
-const dateOf = ({ at }: Knot): string => (at === undefined ? '' : `, ${dayWords(at.slice(0, 10))}`);
 
 const reasons: Record<string, string> = {
   withdrawn: 'consent withdrawn', withdrawnAfterSending: 'consent withdrawn after sending', dogDied: 'the dog died',

@@ -1,3 +1,4 @@
+import type { Words } from '#libs/words/words';
 import type { Hold, StudyStanding } from './evaluation.js';
 import type { StudyPicture } from './study-picture.js';
 import type { StudyStep } from './steps.js';
@@ -10,7 +11,7 @@ const tied: Record<StudyStep, number> = {
   released: 6, reported: 6, ended: 0,
 };
 
-export function studyKnots(study: StudyPicture, standing: StudyStanding): { knots: Knot<StudyKnot>[]; hold: Hold | null } {
+export function studyKnots(study: StudyPicture, standing: StudyStanding, t: Words): { knots: Knot<StudyKnot>[]; hold: Hold | null } {
   // While the dog still sleeps, missing views are simply the next ones to take.
   const asleep = study.visit?.step === 'sedated';
   const holds = standing.holds.filter((hold) => !(asleep && (hold.code === 'VIEWS_MISSING' || hold.code === 'VERDICT_MISSING')));
@@ -21,7 +22,7 @@ export function studyKnots(study: StudyPicture, standing: StudyStanding): { knot
   const knots = studyKnotNames.map((name, place): Knot<StudyKnot> => {
     const at = place < count || (sentBack && place === 2) ? timeOf(study, name) : undefined;
     const state = stateAt(study, place, count, hold !== null);
-    const note = noteOf(study, name, state);
+    const note = noteOf(study, name, state, t);
     return { name, state, ...(at === undefined ? {} : { at }), ...(note === undefined ? {} : { note }) };
   });
   return { knots, hold };
@@ -62,10 +63,10 @@ function timeOf(study: StudyPicture, name: StudyKnot): string | undefined {
   }
 }
 
-function noteOf(study: StudyPicture, name: StudyKnot, state: KnotState): string | undefined {
+function noteOf(study: StudyPicture, name: StudyKnot, state: KnotState, t: Words): string | undefined {
   const { missing, films, protocolRules, packages } = study;
   if (state === 'sentBack') return packages.lastRejection?.reasons.join(', ');
   if (name !== 'checked' || films.length === 0 || !protocolRules) return undefined;
   const all = protocolRules.views.length;
-  return missing.length === 0 ? 'all views' : `${all - missing.length} of ${all} views`;
+  return missing.length === 0 ? t.known('all views') : t.known('{done} of {all} views', { done: all - missing.length, all });
 }

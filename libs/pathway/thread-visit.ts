@@ -1,3 +1,4 @@
+import type { Words } from '#libs/words/words';
 import { lack, lastWord } from './consent.js';
 import type { Hold, VisitStanding } from './evaluation.js';
 import type { HoldCode } from './hold-codes.js';
@@ -10,7 +11,7 @@ const consentCodes: ReadonlySet<HoldCode> = new Set<HoldCode>([
 ]);
 
 export function visitKnots(
-  visit: VisitPicture, standing: VisitStanding, retakes: number,
+  visit: VisitPicture, standing: VisitStanding, retakes: number, t: Words,
 ): { knots: Knot<VisitKnot>[]; hold: Hold | null } {
   const times = reached(visit);
   const hold = visit.open ? firstWaitedFor(standing.holds) : null;
@@ -20,7 +21,7 @@ export function visitKnots(
   const ended = !visit.open && visit.step !== 'home' ? done.at(-1) ?? 'booked' : null;
   const knots = visitKnotNames.map((name): Knot<VisitKnot> => {
     const at = times[name];
-    const note = name === 'imaged' && retakes > 0 ? retakeWords(retakes) : undefined;
+    const note = name === 'imaged' && retakes > 0 ? retakeWords(retakes, t) : undefined;
     const state = name === ended ? 'ended' : name === held ? 'held'
       : name === ring && !held ? 'here' : at !== undefined ? 'done' : 'toCome';
     return { name, state, ...(at === undefined ? {} : { at }), ...(note === undefined ? {} : { note }) };
@@ -28,7 +29,7 @@ export function visitKnots(
   return { knots, hold };
 }
 
-export const retakeWords = (count: number): string => (count === 1 ? 'one retake' : `${count} retakes`);
+export const retakeWords = (count: number, t: Words): string => t.known('{count, plural, =1 {one retake} one {# retake} other {# retakes}}', { count });
 
 function reached({ facts, step, booking }: VisitPicture): Partial<Record<VisitKnot, string>> {
   const word = lastWord('sedation', facts);

@@ -1,4 +1,5 @@
 import { evaluate } from './evaluate.js';
+import type { Fact } from './facts.js';
 import { readExamples } from './examples/read.js';
 import { thread } from './thread.js';
 
@@ -31,6 +32,15 @@ describe('the thread', () => {
   it('shows a retake at the pictures', () => {
     const [visit] = drawn('retake while the dog still sleeps').visits;
     expect(visit?.knots.find((knot) => knot.name === 'imaged')).toMatchObject({ state: 'here', note: 'one retake' });
+  });
+
+  it('shows none any more once it was taken back, and the film waits to be judged', () => {
+    const { facts, now } = named('retake while the dog still sleeps');
+    const retake = facts.findLast((fact) => fact.type === 'verdictGiven' && fact.verdict === 'retake')!;
+    const all: Fact[] = [...facts, { ...retake, id: 'taken back', at: now, rec: now, verdict: 'undecided', reasons: [] } as Fact];
+    const evaluation = evaluate(all, now, rules);
+    expect(thread(all, evaluation, rules).visits[0]?.knots.find((knot) => knot.name === 'imaged')?.note).toBeUndefined();
+    expect(Object.values(evaluation.studies).flatMap((study) => study.holds.map((hold) => hold.code))).toContain('VERDICT_MISSING');
   });
 
   it('lets each study leave the visit that took its films', () => {

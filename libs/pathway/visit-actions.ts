@@ -1,3 +1,4 @@
+import { kindsOfMarks } from '#libs/science/measurement/mark-kinds';
 import type { ActionRow } from './actions.js';
 import { lack, lastWord } from './consent.js';
 import type { OrderPicture } from './order-picture.js';
@@ -14,6 +15,7 @@ export interface VisitSituation {
 type Offered = (situation: VisitSituation) => boolean;
 const at = (...steps: VisitStep[]): Offered => ({ visit }) => steps.includes(visit.step);
 const hasFilm: Offered = ({ visit }) => visit.films.length > 0;
+const measurable: Offered = ({ visit }) => visit.films.some((film) => kindsOfMarks(film.view).length > 0);
 const beforeSedation = at('wanted', 'booked', 'admitted');
 const scanned: Offered = ({ visit }) => visit.facts.has('identityScanned') || visit.facts.has('ourDogSeenElsewhere');
 
@@ -66,5 +68,6 @@ export const visitActions = {
   sendHome: { roles: ['nurse', 'vet'], writes: 'wentHome', offered: at('recovered', 'admitted') },
   assignFilm: { roles: ['radiographer', 'vet'], writes: 'exposureAssigned', offered: hasFilm },
   disownFilm: { roles: ['radiographer', 'vet'], writes: 'exposureDisowned', offered: hasFilm },
+  markFilm: { roles: ['radiographer', 'vet'], writes: 'filmMarked', offered: (now) => at('sedated')(now) && measurable(now) },
   logRoom: { roles: ['radiographer', 'vet', 'nurse'], writes: 'roomLogged', offered: hasFilm },
 } as const satisfies Record<string, ActionRow<VisitSituation>>;

@@ -1,5 +1,6 @@
 import { answersOf } from './answers.js';
-import { lackOf, lastWord } from './consent.js';
+import { lackOf, lastWord, type Lacking } from './consent.js';
+import { isAfter } from './effective.js';
 import type { Hold } from './evaluation.js';
 import type { FactOf } from './facts.js';
 import { holdsOn } from './hold.js';
@@ -65,12 +66,17 @@ function consentHolds(visit: VisitPicture, order: OrderPicture, raise: Raise): v
   const by = visit.booking?.day;
   const word = lastWord('sedation', visit.facts);
   const text = visit.step === 'sedated' ? undefined : visit.practiceRules?.sedationText;
-  const lacks = lackOf('sedation', [visit.facts], order.signers, text);
+  const lacks = lackOf('sedation', [visit.facts], order.signers, text) ?? soldSince(word, visit, order);
   if (lacks) {
     raise('CONSENT_SEDATION_MISSING', { by, detail: lacks });
   } else if (visit.step !== 'sedated' && word?.type === 'consentGiven' && !wishesComplete(word)) {
     raise('EMERGENCY_WISHES_MISSING', { by });
   }
+}
+
+/** The yes of somebody who has sold the dog puts it to sleep no more; the wishes and the limit are the buyer's to give. */
+function soldSince(word: ReturnType<typeof lastWord>, visit: VisitPicture, { transfer }: OrderPicture): Lacking | null {
+  return visit.step !== 'sedated' && word && isAfter(transfer, word) ? { lacks: 'sold' } : null;
 }
 
 function wishesComplete({ emergency }: FactOf<'consentGiven'>): boolean {

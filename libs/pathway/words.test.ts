@@ -2,7 +2,8 @@ import type { Hold } from './evaluation.js';
 import { holdTable } from './hold-table.js';
 import type { HoldCode } from './hold-codes.js';
 import { holdPhrases } from './hold-words-table.js';
-import { holdWords } from './words.js';
+import { wordsIn } from '#libs/words/words';
+import { holdWords, ownersSentence } from './words.js';
 
 const hold = (code: HoldCode, more: Partial<Hold> = {}): Hold => ({
   code, on: { scope: 'visit', id: 'v' }, who: [...holdTable[code].who], forbids: [], ways: [], ...more,
@@ -13,8 +14,14 @@ describe('a hold in words', () => {
     expect(holdWords(hold('CONSENT_SEDATION_MISSING', { by: '2026-11-27' }), { names: { owner: 'Hanne Birk' } })).toEqual({
       title: 'Consent to sedation missing',
       rest: 'Hanne Birk signs by link, or here. By Friday 27 November.',
-      owner: 'Please read and sign for the sedation.',
     });
+  });
+
+  it('says to the owner, in the owner’s language, what is the owner’s to see', () => {
+    const [asked, room] = [hold('BEFORE_THE_DAY', { until: '2026-11-27' }), hold('ROOM_PEOPLE_MISSING')];
+    expect(ownersSentence(asked, {}, wordsIn('en'))).toBe('Your visit is on Friday 27 November.');
+    expect(ownersSentence(asked, {}, wordsIn('de'))).toBe('Ihr Termin ist am Freitag, 27. November.');
+    expect(ownersSentence(room, {}, wordsIn('de'))).toBeNull();
   });
 
   it('gives the day from which a young dog is old enough', () => {
@@ -35,6 +42,7 @@ describe('a hold in words', () => {
 
   it.each(Object.keys(holdPhrases) as HoldCode[])('leaves no braces and no code for %s', (code) => {
     const words = holdWords(hold(code));
-    expect(`${words.title} ${words.rest} ${words.owner ?? ''}`).not.toMatch(/[{}]|undefined|[A-Z]_[A-Z]/);
+    const told = (['en', 'de'] as const).map((language) => ownersSentence(hold(code), {}, wordsIn(language)) ?? '');
+    expect([words.title, words.rest, ...told].join(' ')).not.toMatch(/[{}]|undefined|[A-Z]_[A-Z]/);
   });
 });

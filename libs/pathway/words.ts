@@ -1,3 +1,7 @@
+import { inAList } from '#libs/contracts/in-a-list';
+import { languages, type Language } from '#libs/words/languages';
+import { listed } from '#libs/words/days';
+import { wordsIn, type Words } from '#libs/words/words';
 import type { Action } from './actions.js';
 import type { Hold, HoldDetail } from './evaluation.js';
 import type { Role } from './facts.js';
@@ -5,13 +9,13 @@ import { holdPhrases } from './hold-words-table.js';
 import type { OrderStep, StudyStep, VisitStep } from './steps.js';
 import { localDay } from './zones.js';
 
+const english = wordsIn('en');
+
 export interface HoldWords {
   /** What is missing, to be set in bold with a full stop after it. */
   title: string;
   /** Who can supply it, how, and by when. */
   rest: string;
-  /** One sentence for the owner's page, or null where it is not theirs to see. */
-  owner: string | null;
 }
 
 export interface Naming {
@@ -19,6 +23,8 @@ export interface Naming {
   names?: Record<string, string>;
   /** Where instants are read as local time. */
   zone?: string;
+  /** In whose language; English where nobody is named. */
+  t?: Words;
 }
 
 const roleWords: Record<Role, string> = {
@@ -39,15 +45,23 @@ const otherWords: Record<string, string> = {
 
 export function holdWords(hold: Hold, naming: Naming = {}): HoldWords {
   const phrases = holdPhrases[hold.code];
+  const t = naming.t ?? english;
   const told = phrases.how + phrases.title;
   const by = hold.by !== undefined && !told.includes('{by}') ? ` ${deadline(hold.by, naming)}` : '';
   const until = hold.until !== undefined && hold.until !== hold.by && !/\{(until|earliestDate)\}/.test(told)
-    ? ` Until ${onDay(hold.until, naming)}.` : '';
+    ? ` ${t.known('Until {day}.', { day: onDay(hold.until, naming) })}` : '';
   return {
-    title: phrases.title,
+    title: t.known(phrases.title),
     rest: fill(phrases.how, hold, naming) + by + until,
-    owner: phrases.owner === null ? null : fill(phrases.owner, hold, naming),
   };
+}
+
+/** One sentence for the owner's page, or null where a hold is not theirs to see. */
+export function ownersSentence(hold: Hold, naming: Naming, t: Words): string | null {
+  const phrase = holdPhrases[hold.code].owner;
+  if (phrase === null) return null;
+  const day = (when: string | undefined) => (when === undefined ? t('then') : dayWords(when.includes('T') ? localDay(when, naming.zone ?? 'UTC') : when, t.language));
+  return t(phrase, { until: day(hold.until), earliestDate: day(hold.detail?.earliestDate), questions: detailWords('questions', hold.detail ?? {}, naming) });
 }
 
 /** A hold in one line of plain text, for a mail or a refusal. */
@@ -57,42 +71,50 @@ export function holdSentence(hold: Hold, naming: Naming = {}): string {
 }
 
 function deadline(by: string, naming: Naming): string {
-  return by.includes('T') ? `Due ${clock(by, naming)}.` : `By ${onDay(by, naming)}.`;
+  const t = naming.t ?? english;
+  return by.includes('T') ? t.known('Due {time}.', { time: clock(by, naming) }) : t.known('By {day}.', { day: onDay(by, naming) });
 }
 
 function fill(text: string, hold: Hold, naming: Naming): string {
-  return text.replace(/\{(\w+)\}/g, (_, word: string) => {
+  const t = naming.t ?? english;
+  const inPlace = (word: string): string => {
     const role = word.toLowerCase();
     if (role in roleWords) {
-      const person = (role === 'owner' && ownersOf(hold, naming)) || (naming.names?.[role] ?? roleWords[role as Role]);
+      const person = (role === 'owner' && ownersOf(hold, naming)) || (naming.names?.[role] ?? t.known(roleWords[role as Role]));
       return word === role ? person : person.charAt(0).toUpperCase() + person.slice(1);
     }
-    if (word === 'until') return hold.until === undefined ? 'then' : onDay(hold.until, naming);
+    if (word === 'until') return hold.until === undefined ? t.known('then') : onDay(hold.until, naming);
     return detailWords(word, hold.detail ?? {}, naming);
-  });
+  };
+  return t.known(text, Object.fromEntries([...text.matchAll(/\{(\w+)\}/g)].map(([, word]) => [word!, inPlace(word!)])));
 }
 
 /** By name, where each owner gives a word of their own. */
-const ownersOf = (hold: Hold, naming: Naming): string => hold.detail?.owners?.map((id) => naming.names?.[id] ?? 'a co-owner').join(' and ') ?? '';
+function ownersOf(hold: Hold, naming: Naming): string {
+  const t = naming.t ?? english;
+  return listed(t.language, hold.detail?.owners?.map((id) => naming.names?.[id] ?? t.known('a co-owner')) ?? []);
+}
 
 function detailWords(word: string, detail: HoldDetail, naming: Naming): string {
+  const t = naming.t ?? english;
   const value = detail[word as keyof HoldDetail];
-  if (value === undefined) return word === 'to' ? 'the other practice' : 'not known';
-  if (word === 'daysShort') return value === 1 ? 'one day' : `${value} days`;
+  if (value === undefined) return t.known(word === 'to' ? 'the other practice' : 'not known');
+  if (word === 'daysShort' && typeof value === 'number') return t.known('{count, plural, =1 {one day} one {# day} other {# days}}', { count: value });
   if (word === 'earliestDate' && typeof value === 'string') return onDay(value, naming);
   const values = Array.isArray(value) ? value : [value];
-  return values.map((one) => naming.names?.[one] ?? questionWords[one] ?? otherWords[one] ?? String(one)).join(', ');
+  return inAList(values.map((one) => naming.names?.[one] ?? t.known(questionWords[one] ?? otherWords[one] ?? String(one))));
 }
 
-const dayForm = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const dayForm = (language: Language) => new Intl.DateTimeFormat(languages[language].dates, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const dayForms = { en: dayForm('en'), de: dayForm('de') };
 
-/** A day as people write it: Friday 27 November. */
-export function dayWords(day: string): string {
+/** A day as people write it: Friday 27 November, Freitag, 27. November. */
+export function dayWords(day: string, language: Language = 'en'): string {
   const time = Date.parse(`${day}T00:00:00Z`);
-  return Number.isNaN(time) ? day : dayForm.format(time).replace(',', '');
+  return Number.isNaN(time) ? day : dayForms[language].format(time).replace(language === 'en' ? ',' : '', '');
 }
 
-const onDay = (when: string, { zone = 'UTC' }: Naming): string => dayWords(when.includes('T') ? localDay(when, zone) : when);
+const onDay = (when: string, { zone = 'UTC', t = english }: Naming): string => dayWords(when.includes('T') ? localDay(when, zone) : when, t.language);
 
 const clock = (instant: string, { zone = 'UTC' }: Naming): string =>
   new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', timeZone: zone }).format(Date.parse(instant));
@@ -105,6 +127,8 @@ export const stepLabels: Record<OrderStep | VisitStep | StudyStep, string> = {
   released: 'Letter sent', reported: 'Reported', ended: 'Ended', atVisit: 'At a visit', closed: 'Closed', empty: 'Nothing chosen yet',
   none: 'Not opened',
 };
+
+export const stepLabel = (step: string): string => stepLabels[step as keyof typeof stepLabels] ?? step;
 
 /** Short words for buttons. */
 export const actionLabels: Record<Action, string> = {
@@ -120,13 +144,13 @@ export const actionLabels: Record<Action, string> = {
   examine: 'Examine', startSedation: 'Start sedation', signPlan: 'Sign plan', topUp: 'Give more sedation', endImaging: 'End imaging',
   stopImaging: 'Stop imaging', recordReading: 'Take reading', recordDrug: 'Record drug', recordEvent: 'Record event',
   signRecovery: 'Sign recovery', giveSheet: 'Give going-home sheet', sendHome: 'Send home', assignFilm: 'Assign film',
-  disownFilm: 'Not this dog’s film', logRoom: 'Who was in the room',
+  disownFilm: 'Not this dog’s film', logRoom: 'Who was in the room', markFilm: 'Set points on a film',
   consentStudy: 'Consent to study', consentSendAll: 'Agree to sending all', withdrawStudy: 'Withdraw consent',
   seeProtocolChange: 'Read what changed', endStudy: 'End study', decideAfterDeath: 'Decide after death', takeView: 'Take view',
   judgeView: 'Accept or retake', settleViews: 'Go on with these', seal: 'Seal package', send: 'Send', sealSupplement: 'Seal supplement',
   resolveSend: 'Did it arrive?', acknowledge: 'Acknowledge', rejectFilms: 'Send films back', enterResult: 'Enter result',
   recordCause: 'Say why no answer', clearCause: 'Seen to', recordAutoReply: 'An automatic answer came', takeChase: 'Take over asking', changeCentre: 'Change centre',
-  keyResult: 'Key result', explainResult: 'Explain', refuseResult: 'Refuse result', settleConflict: 'Settle conflict',
+  keyResult: 'Key result', explainResult: 'Explain', refuseResult: 'Refuse result', askWhichStands: 'Ask the centre which stands', settleConflict: 'Settle conflict',
   acceptResult: 'Accept result', setPhoneFirst: 'Phone first', releaseLetter: 'Release letter', recordCall: 'Owner was called',
   withdrawResult: 'Withdraw result', recordOutcome: 'Record delivery', resolveLetter: 'Did the letter arrive?',
   releaseAgain: 'Send letter again', askAppeal: 'Ask for second reading', closeAppeal: 'Close appeal',

@@ -151,7 +151,7 @@ function ownWords(action: Action, on: On, { facts, evaluation }: Place, c: Choos
     case 'recordReading': return { n: facts.length };
     case 'recordDrug': return { entry: fresh };
     case 'assignFilm': return { exposure: c.of(visit?.films ?? []).id, serves: evaluation.visits[on.id]?.studies };
-    case 'disownFilm': case 'logRoom': return { exposure: c.of(visit?.films ?? []).id };
+    case 'disownFilm': case 'logRoom': case 'markFilm': return { exposure: c.of(visit?.films ?? []).id };
     case 'consentStudy': return { purpose: 'study', centre: study?.centre, textVersion: study?.consentText, ...consent };
     case 'consentSendAll': return { purpose: 'sendAll', textVersion: 'all-1', ...consent };
     case 'withdrawStudy': return { purpose: 'study' };
