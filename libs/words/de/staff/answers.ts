@@ -1,0 +1,11 @@
+import { booking } from './answers/booking.js';
+import { certificate } from './answers/certificate.js';
+import { errors } from './answers/errors.js';
+import { happened } from './answers/happened.js';
+import { holds } from './answers/holds.js';
+import { house } from './answers/house.js';
+import { roads } from './answers/roads.js';
+import { visit } from './answers/visit.js';
+
+/** What the server answers those who sign in, in German, by the English sentence. */
+export const answers = { ...booking, ...certificate, ...errors, ...happened, ...holds, ...house, ...roads, ...visit } as const;
