@@ -1,6 +1,7 @@
 import { PrismaPg } from '@prisma/adapter-pg';
 import pg from 'pg';
 import { PrismaClient, type Prisma } from './generated/client.js';
+import { OrderChanges } from './order-changes.js';
 
 /** What a use case writes through: one transaction, one practice. */
 export type Tx = Prisma.TransactionClient;
@@ -9,7 +10,10 @@ export type Tx = Prisma.TransactionClient;
 export type Scope = { practice: string } | { centre: string } | { outside: true } | { system: string };
 
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
-const LIMITS = { maxWait: 10_000, timeout: 20_000 };
+/** The limit of a transaction does not end a statement that waits for somebody else's; this does, well before it. */
+const LOCK_MS = 15_000;
+/** On a crowded day a person waits for their turn rather than being refused. */
+const LIMITS = { maxWait: 30_000, timeout: 20_000 };
 
 // Dates without a time stay text: a local day must not become a moment in somebody's zone.
 pg.types.setTypeParser(pg.types.builtins.DATE, (day: string) => day);
@@ -21,11 +25,14 @@ pg.types.setTypeParser(pg.types.builtins.DATE, (day: string) => day);
 export class Db {
   readonly #pool: pg.Pool;
   readonly #prisma: PrismaClient;
+  /** Which orders change, told as it happens. */
+  readonly changes: OrderChanges;
 
   constructor(url: string, { connections = 12 } = {}) {
-    this.#pool = new pg.Pool({ connectionString: url, max: connections, allowExitOnIdle: true });
+    this.#pool = new pg.Pool({ connectionString: url, max: connections, allowExitOnIdle: true, lock_timeout: LOCK_MS });
     // A connection that breaks while nobody uses it (the database restarted) is dropped and replaced at the next use, which says what is wrong if that fails.
     this.#pool.on('error', () => undefined);
+    this.changes = new OrderChanges(url);
     this.#prisma = new PrismaClient({ adapter: new PrismaPg(this.#pool) });
   }
 
@@ -75,6 +82,7 @@ export class Db {
   }
 
   async close(): Promise<void> {
+    await this.changes.close();
     await this.#prisma.$disconnect();
     if (!this.#pool.ended) await this.#pool.end();
   }

@@ -19,6 +19,9 @@ export const LIMITS = {
   signIn: { points: 10, duration: 15 * MINUTES },
   signInAddress: { points: 100, duration: 15 * MINUTES },
   link: { points: 60, duration: 15 * MINUTES },
+  wrongKey: { points: 60, duration: 15 * MINUTES },
+  key: { points: 600, duration: MINUTES },
+  message: { points: 600, duration: 15 * MINUTES },
 } as const;
 
 /**
@@ -34,6 +37,9 @@ export class Limits {
   readonly #signIn: RateLimiterAbstract;
   readonly #signInAddress: RateLimiterAbstract;
   readonly #link: RateLimiterAbstract;
+  readonly #wrongKey: RateLimiterAbstract;
+  readonly #key: RateLimiterAbstract;
+  readonly #message: RateLimiterAbstract;
 
   constructor(options: LimitsOptions = {}) {
     const limiter = (name: keyof typeof LIMITS): RateLimiterAbstract => {
@@ -44,6 +50,9 @@ export class Limits {
     this.#signIn = limiter('signIn');
     this.#signInAddress = limiter('signInAddress');
     this.#link = limiter('link');
+    this.#wrongKey = limiter('wrongKey');
+    this.#key = limiter('key');
+    this.#message = limiter('message');
   }
 
   /** Before a password is looked at. Throws TooManyTriesError. */
@@ -60,6 +69,21 @@ export class Limits {
   /** Before the token of a link is looked up. Throws TooManyTriesError. */
   tryLink(address: string): Promise<void> {
     return consume(this.#link, keyOf(address));
+  }
+
+  /** After a key that opens nothing. Throws TooManyTriesError. */
+  wrongKey(address: string): Promise<void> {
+    return consume(this.#wrongKey, keyOf(address));
+  }
+
+  /** Another program asks by its key, from wherever it runs. Throws TooManyTriesError. */
+  useKey(id: string): Promise<void> {
+    return consume(this.#key, keyOf('', id));
+  }
+
+  /** Before the signature of a message is looked at. Throws TooManyTriesError. */
+  tryMessage(address: string): Promise<void> {
+    return consume(this.#message, keyOf(address));
   }
 }
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
-/** One queue for each kind of resource, so that a slow mail server never holds up the sweeps. */
-export const QUEUES = ['send', 'work', 'sweep'] as const;
+/** One queue for each kind of resource, so that a slow mail server or a thin line to a centre never holds up the sweeps. */
+export const QUEUES = ['send', 'call', 'deliver', 'work', 'sweep'] as const;
 export type QueueName = (typeof QUEUES)[number];
 
 /** Ids and small numbers only: a queue is plain text and may be emptied at any time. */

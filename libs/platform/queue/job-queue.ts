@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { QUEUES, type JobDefinition, type JobNamed, type PayloadOf, type QueueName } from './job-definition.js';
 import type { JobRegistry } from './job-registry.js';
 import type { BullQueue, QueueConnection } from './queue-connection.js';
-import { repeatOptions, type Schedule } from './schedule.js';
+import { isStranded, repeatOptions, type Schedule } from './schedule.js';
 
 export interface AddOptions {
   /**
@@ -68,8 +68,11 @@ export class JobQueue<const Jobs extends readonly JobDefinition[]> {
           old?.name === entry.job &&
           JSON.stringify(old.template?.data ?? {}) === JSON.stringify(data) &&
           ('every' in repeat ? old.every === repeat.every : old.pattern === repeat.pattern && old.tz === repeat.tz);
+        const stranded = isStranded(old?.next, entry, Date.now());
+        // set over the old one it would still count from that one's next turn
+        if (stranded) await queue.removeJobScheduler(entry.id);
         // setting an unchanged one again would push its next turn back
-        if (!same) await queue.upsertJobScheduler(entry.id, repeat, { name: entry.job, data, opts: runOptions(this.#registry.get(entry.job)) });
+        if (!same || stranded) await queue.upsertJobScheduler(entry.id, repeat, { name: entry.job, data, opts: turnOptions(this.#registry.get(entry.job)) });
       }
     }
   }
@@ -88,6 +91,9 @@ export class JobQueue<const Jobs extends readonly JobDefinition[]> {
     await Promise.all(Object.values(this.#queues).map((queue) => queue.close()));
   }
 }
+
+/** A turn is named by its moment, which comes again when the clock is put back: a done one left lying would stand in the way. */
+const turnOptions = (job: JobDefinition) => ({ ...runOptions(job), removeOnComplete: true });
 
 function runOptions(job: JobDefinition) {
   return {

@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import { DelayedError, UnrecoverableError, type Job } from 'bullmq';
 import { QUEUES, type JobDefinition, type JobNamed, type PayloadOf, type QueueName } from './job-definition.js';
 import { PermanentError } from './job-errors.js';
@@ -37,8 +38,9 @@ export interface JobWorkersOptions {
   killedAtMost?: number;
 }
 
-const CONCURRENCY: Record<QueueName, number> = { send: 4, work: 4, sweep: 1 };
+const CONCURRENCY: Record<QueueName, number> = { send: 4, call: 4, deliver: 2, work: 4, sweep: 1 };
 const UNRECORDED_COMES_BACK_MS = 30_000;
+const RUNS_AGAIN_MS = 1000;
 
 export class JobWorkers<const Jobs extends readonly JobDefinition[]> {
   readonly #registry: JobRegistry<Jobs>;
@@ -49,6 +51,7 @@ export class JobWorkers<const Jobs extends readonly JobDefinition[]> {
   /** Failures that the processor has reported itself; the others are found by the "failed" event. */
   readonly #reported = new WeakSet<object>();
   readonly #reporting = new Set<Promise<void>>();
+  #closing = false;
 
   constructor(registry: JobRegistry<Jobs>, connection: QueueConnection, options: JobWorkersOptions) {
     this.#registry = registry;
@@ -79,7 +82,7 @@ export class JobWorkers<const Jobs extends readonly JobDefinition[]> {
       this.#workers.push(worker);
     }
     await Promise.all(this.#workers.map((worker) => worker.waitUntilReady()));
-    for (const worker of this.#workers) worker.run().catch(this.#options.onError);
+    for (const worker of this.#workers) void this.#keepRunning(worker);
   }
 
   /**
@@ -87,6 +90,7 @@ export class JobWorkers<const Jobs extends readonly JobDefinition[]> {
    * false is returned: the caller then ends the process, and another worker takes the jobs over.
    */
   async close(limitSeconds: number): Promise<boolean> {
+    this.#closing = true;
     const finished = Promise.all(this.#workers.map((worker) => worker.close()))
       .then(() => Promise.all(this.#reporting))
       .then(() => true);
@@ -99,6 +103,18 @@ export class JobWorkers<const Jobs extends readonly JobDefinition[]> {
       finished.catch(this.#options.onError);
     }
     return inTime;
+  }
+
+  /** The library's loop ends at an error that it cannot place, such as one of a database that is only just starting. */
+  async #keepRunning(worker: BullWorker): Promise<void> {
+    while (!this.#closing) {
+      try {
+        return await worker.run();
+      } catch (error) {
+        this.#options.onError(new Error('A worker of the queue ended by itself; it runs again.', { cause: error }));
+      }
+      await pause(RUNS_AGAIN_MS);
+    }
   }
 
   async #run(job: Job<JobData, void>, token: string | undefined, signal: AbortSignal | undefined): Promise<void> {

@@ -3,18 +3,21 @@ import { Redis } from 'ioredis';
 import pg from 'pg';
 import type { QueueSettings } from '../settings/settings.js';
 import { QUEUES, type QueueName } from './job-definition.js';
+import { QueueClient } from './queue-client.js';
 
 export type JobData = Record<string, string | number | undefined>;
 export type BullProcessor = Processor<JobData, void, string, JobProgress>;
 
 const PREFIX = 'cotyla';
+/** After the database could not be reached. */
+const AGAIN_MS = 1000;
 const postgres = withBackend(createPostgresBackend);
 const redis = withBackend(createRedisBackend);
 
 const openPostgresQueue = (name: string, connection: pg.Pool) => new postgres.Queue<JobData, void>(name, { connection });
 const openRedisQueue = (name: string, connection: Redis) => new redis.Queue<JobData, void>(name, { connection, prefix: PREFIX });
 const openPostgresWorker = (name: string, run: BullProcessor, options: WorkerLimits & { connection: pg.Pool }) =>
-  new postgres.Worker<JobData, void>(name, run, { autorun: false, ...options });
+  new postgres.Worker<JobData, void>(name, run, { autorun: false, runRetryDelay: AGAIN_MS, ...options });
 const openRedisWorker = (name: string, run: BullProcessor, options: WorkerLimits & { connection: Redis }) =>
   new redis.Worker<JobData, void>(name, run, { autorun: false, prefix: PREFIX, ...options });
 
@@ -54,8 +57,11 @@ function onPostgres(options: QueueConnectionOptions): QueueConnection {
     options: '-c search_path=bullmq',
     max: options.maxConnections ?? QUEUES.length + 7,
     keepAlive: true,
+    Client: QueueClient,
   });
   pool.on('error', options.onError);
+  // Each queue and each of its workers listens too; there are a handful, and not more with time.
+  pool.setMaxListeners(50);
   return {
     openQueue: (name) => openPostgresQueue(fullName(options, name), pool),
     openWorker: (name, run, limits) => openPostgresWorker(fullName(options, name), run, { connection: pool, ...limits }),

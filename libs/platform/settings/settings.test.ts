@@ -28,6 +28,7 @@ describe('settings with only the database given', () => {
 
   it('listen on this machine alone and are no demo', () => {
     expect(settings.listen).toEqual({ host: '127.0.0.1', port: 4180 });
+    expect(settings.gateway).toEqual({ host: '127.0.0.1', port: 11112, tls: undefined });
     expect(settings.publicUrl).toBe('http://127.0.0.1:4180');
     expect(settings.demo).toBe(false);
   });
@@ -62,6 +63,11 @@ describe('settings of a production server', () => {
     expect(readSettings({ DATABASE_URL, REDIS_URL: '', SMTP_URL: ' ' }).queue.backend).toBe('postgres');
   });
 
+  it('call what is named in the own network', () => {
+    expect(readSettings({ DATABASE_URL, OUTGOING_ALLOW: 'Archive.example:8042, [::1]:443' }).outgoing.allow).toEqual(['archive.example:8042', '[::1]:443']);
+    expect(readSettings({ DATABASE_URL }).outgoing.allow).toEqual([]);
+  });
+
   it('run the queue under the worker login when there is one', () => {
     const settings = readSettings({ DATABASE_URL, WORKER_DATABASE_URL: 'postgres://worker@db/cotyla' });
     expect(settings.queue.url).toBe('postgres://worker@db/cotyla');
@@ -85,6 +91,8 @@ describe('a wrong value is refused with a sentence that says what a right one lo
     ['DEMO', 'maybe', /must be 1 or 0/],
     ['SESSION_SECRET', 's3cret-word', /too short/],
     ['S3_BUCKET', 'Films!', /bucket name/],
+    ['OUTGOING_ALLOW', 'archive.example', /each with its port/],
+    ['OUTGOING_ALLOW', 'http://archive.example:80', /each with its port/],
   ])('%s=%s', (variable, value, sentence) => {
     expect(problemsOf({ [variable]: value })[variable]).toMatch(sentence);
   });
@@ -112,5 +120,14 @@ describe('values that do not go together are refused', () => {
 
   it('an open server whose links nobody could follow', () => {
     expect(problemsOf({ HOST: '0.0.0.0' })).toHaveProperty('PUBLIC_URL');
+  });
+});
+
+describe('X-ray machines over TLS', () => {
+  it('need a port, a key and a certificate', () => {
+    expect(problemsOf({ GATEWAY_TLS_PORT: '2762', GATEWAY_TLS_KEY_FILE: 'key.pem' })).toEqual({ GATEWAY_TLS_CERT_FILE: expect.stringContaining('is missing although GATEWAY_TLS_PORT is set') as string });
+    expect(problemsOf({ GATEWAY_TLS_CLIENT_CA_FILE: 'ca.pem' })).toEqual({ GATEWAY_TLS_CLIENT_CA_FILE: expect.stringContaining('is of no use without GATEWAY_TLS_PORT') as string });
+    const { tls } = readSettings({ DATABASE_URL, GATEWAY_TLS_PORT: '2762', GATEWAY_TLS_KEY_FILE: 'key.pem', GATEWAY_TLS_CERT_FILE: 'cert.pem' }).gateway;
+    expect(tls).toEqual({ port: 2762, keyFile: path.resolve('key.pem'), certFile: path.resolve('cert.pem'), clientCaFile: undefined });
   });
 });

@@ -29,12 +29,22 @@ export type FileSettings =
 
 export type MailSettings = { captured: true; from: string } | { captured: false; url: string; from: string };
 
+/** Machines that speak TLS; with a client CA, those alone whose certificate it signed. */
+export interface GatewayTls {
+  port: number;
+  keyFile: string;
+  certFile: string;
+  clientCaFile: string | undefined;
+}
+
 export interface Settings {
   database: DatabaseSettings;
   queue: QueueSettings;
   files: FileSettings;
   mail: MailSettings;
   listen: { host: string; port: number };
+  /** Where X-ray machines find the program. */
+  gateway: { host: string; port: number; tls: GatewayTls | undefined };
   /** What people's browsers call this server by; no slash at the end. */
   publicUrl: string;
   demo: boolean;
@@ -42,6 +52,10 @@ export interface Settings {
   /** When not given, the first start keeps one in the data folder. */
   sessionSecret: string | undefined;
   signingKeyFile: string;
+  /** The scheme's own studies, as data; none beside the shipped ones when not given. */
+  studiesFile: string | undefined;
+  /** What may be called although it lies in the server's own network, each as host:port. */
+  outgoing: { allow: readonly string[] };
 }
 
 /** The only reader of the environment: everything else is handed these settings. */
@@ -63,12 +77,20 @@ function toSettings(v: Variables): Settings {
       ? { captured: false, url: v.SMTP_URL, from: v.MAIL_FROM ?? '' }
       : { captured: true, from: v.MAIL_FROM ?? 'Cotyla <cotyla@cotyla.example>' },
     listen: { host: v.HOST, port: v.PORT },
+    gateway: { host: v.GATEWAY_HOST ?? v.HOST, port: v.GATEWAY_PORT, tls: tlsSettings(v) },
     publicUrl: v.PUBLIC_URL ?? `http://${v.HOST.includes(':') ? `[${v.HOST}]` : v.HOST}:${v.PORT}`,
     demo: v.DEMO,
     dataFolder,
     sessionSecret: v.SESSION_SECRET,
     signingKeyFile: path.resolve(v.SIGNING_KEY_FILE ?? path.join(dataFolder, 'signing-key.pem')),
+    studiesFile: v.STUDIES_FILE === undefined ? undefined : path.resolve(v.STUDIES_FILE),
+    outgoing: { allow: v.OUTGOING_ALLOW },
   };
+}
+
+function tlsSettings({ GATEWAY_TLS_PORT: port, GATEWAY_TLS_KEY_FILE: key, GATEWAY_TLS_CERT_FILE: cert, GATEWAY_TLS_CLIENT_CA_FILE: ca }: Variables): GatewayTls | undefined {
+  if (port === undefined || !key || !cert) return undefined;
+  return { port, keyFile: path.resolve(key), certFile: path.resolve(cert), clientCaFile: ca ? path.resolve(ca) : undefined };
 }
 
 function fileSettings(v: Variables, dataFolder: string): FileSettings {

@@ -28,6 +28,13 @@ const yesNo = (example: string) =>
     .enum(['1', '0', 'true', 'false', 'yes', 'no'], { error: `must be 1 or 0; ${example}.` })
     .transform((v) => v === '1' || v === 'true' || v === 'yes');
 
+const host = () => z.string().regex(/^[A-Za-z0-9.:-]+$/, { error: 'must be a host name or IP address to listen on; for example 127.0.0.1 or 0.0.0.0.' });
+
+const port = (example: string) => {
+  const error = `must be a whole number from 0 to 65535 (0 takes any free port); for example ${example}.`;
+  return z.string().regex(/^\d{1,5}$/, { error }).transform(Number).refine((number) => number <= 65_535, { error });
+};
+
 const database = () => address(['postgres:', 'postgresql:'], POSTGRES, true);
 const DATABASE_MISSING = `is missing; it names the PostgreSQL database, ${POSTGRES}.`;
 
@@ -54,13 +61,14 @@ const shape = z.object({
       error: 'must be a mail address with or without a name; for example Dog screening <screening@clinic.example>.',
     })
     .optional(),
-  HOST: z.string().regex(/^[A-Za-z0-9.:-]+$/, { error: 'must be a host name or IP address to listen on; for example 127.0.0.1 or 0.0.0.0.' }).default('127.0.0.1'),
-  PORT: z
-    .string()
-    .regex(/^\d{1,5}$/, { error: 'must be a whole number from 0 to 65535 (0 takes any free port); for example 4180.' })
-    .transform(Number)
-    .refine((port) => port <= 65_535, { error: 'must be a whole number from 0 to 65535 (0 takes any free port); for example 4180.' })
-    .default(4180),
+  HOST: host().default('127.0.0.1'),
+  PORT: port('4180').default(4180),
+  GATEWAY_HOST: host().optional(),
+  GATEWAY_PORT: port('11112').default(11112),
+  GATEWAY_TLS_PORT: port('2762').optional(),
+  GATEWAY_TLS_KEY_FILE: z.string().optional(),
+  GATEWAY_TLS_CERT_FILE: z.string().optional(),
+  GATEWAY_TLS_CLIENT_CA_FILE: z.string().optional(),
   PUBLIC_URL: address(['http:', 'https:'], 'for example https://screening.clinic.example')
     .refine((url) => !URL.canParse(url) || (new URL(url).pathname === '/' && !/[?#]/.test(url)), {
       error: 'must be the address alone, without a path; for example https://screening.clinic.example.',
@@ -74,6 +82,14 @@ const shape = z.object({
     .min(32, { error: 'is too short: at least 32 signs that nobody can guess; for example the output of "openssl rand -base64 48".' })
     .optional(),
   SIGNING_KEY_FILE: z.string().optional(),
+  STUDIES_FILE: z.string().optional(),
+  OUTGOING_ALLOW: z
+    .string()
+    .default('')
+    .transform((list) => list.toLowerCase().split(/[\s,]+/).filter((entry) => entry !== ''))
+    .refine((list) => list.every((entry) => /^([a-z0-9.-]+|\[[0-9a-f:.]+\]):\d{1,5}$/.test(entry)), {
+      error: 'must be a list of places in the own network that may be called, each with its port; for example archive.clinic.example:8042, 192.168.1.20:443.',
+    }),
 });
 
 export type Variables = z.output<typeof shape>;
@@ -90,6 +106,10 @@ function together(v: Variables): SettingsProblem[] {
     for (const name of s3.slice(1))
       if (!v[name]) say(name, `is missing although ${given} is set; to keep files in S3 set all of ${s3.slice(1).join(', ')}, to keep them on disk set none.`);
   if (v.SMTP_URL && !v.MAIL_FROM) say('MAIL_FROM', 'is missing although SMTP_URL is set; for example Dog screening <screening@clinic.example>.');
+  const tls = ['GATEWAY_TLS_KEY_FILE', 'GATEWAY_TLS_CERT_FILE', 'GATEWAY_TLS_CLIENT_CA_FILE'] as const;
+  if (v.GATEWAY_TLS_PORT !== undefined) for (const name of tls.slice(0, 2)) if (!v[name]) say(name, 'is missing although GATEWAY_TLS_PORT is set; it names a PEM file, for example /etc/cotyla/gateway.pem.');
+  if (v.GATEWAY_TLS_PORT === undefined) for (const name of tls) if (v[name]) say(name, 'is of no use without GATEWAY_TLS_PORT, at which X-ray machines call over TLS; for example 2762.');
+  if (v.DEMO && v.GATEWAY_HOST && !isLoopback(v.GATEWAY_HOST)) say('GATEWAY_HOST', 'must be 127.0.0.1 in the demo; set DEMO to 0 to let machines of other addresses in.');
   if (v.DEMO && !isLoopback(v.HOST)) say('HOST', 'must be 127.0.0.1 in the demo, because anybody can sign in to a demo; set DEMO to 0 to listen elsewhere.');
   if (!v.DEMO && !isLoopback(v.HOST) && !v.PUBLIC_URL) say('PUBLIC_URL', 'is missing although the server listens beyond this machine; links in mail need it, for example https://screening.clinic.example.');
   return problems;

@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "image" ADD COLUMN     "said" JSONB NOT NULL DEFAULT '{}';
