@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Sentence } from '#libs/words/words';
 
 /** Building blocks that several requests and replies share. */
 export const id = z.uuid();
@@ -12,6 +13,10 @@ export const sentence = z.string().trim().min(1, 'Please write a few words.').ma
 export const name = z.string().trim().min(1, 'A name is needed.').max(200, 'At most 200 signs.');
 export const email = z.email('This is not a mail address.').max(254);
 export const phone = z.string().trim().min(3, 'A phone number is needed.').max(40);
+/** A page of a list, counted from 1. */
+export const page = z.coerce.number().int().min(1).max(10_000).default(1);
+export const paged = z.object({ page });
+export type Paged = z.output<typeof paged>;
 export const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
 
 export const roles = ['desk', 'nurse', 'radiographer', 'vet', 'manager', 'lead', 'reader'] as const;
@@ -34,14 +39,14 @@ export type Question = z.infer<typeof question>;
 export const answer = z.enum(['yes', 'no', 'unknown']);
 export type Answer = z.infer<typeof answer>;
 
-export const questionWords: Record<Question, string> = {
+export const questionWords = {
   season: 'In season now, or due in the next weeks?',
   pregnant: 'Pregnant, or mated since the last season?',
   nursing: 'Nursing pups?',
   ill: 'Ill, coughing or off food in the last two weeks?',
   medicine: 'Any medicine, drops or tablets now?',
   operated: 'Any operation on hips, legs or elbows before?',
-};
+} as const satisfies Record<Question, Sentence>;
 
 export const money = z.object({ amountMinor: z.int().min(0), currency: z.string().length(3) });
 export type Money = z.infer<typeof money>;

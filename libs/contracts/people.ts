@@ -18,7 +18,7 @@ export type Authority = z.infer<typeof authority>;
 export const authorityList = z.object({ rows: z.array(authority) });
 
 const twin = z.object({ id, animalId: z.string(), name: z.string(), callName: z.string(), breed: z.string(), sex: z.enum(['male', 'female']), born: localDay, transponder: z.string(), owner: z.string(), orders: z.int() });
-export const twins = z.object({ rows: z.array(z.object({ why: z.enum(['number', 'nameAndBirth']), dogs: z.array(twin) })) });
+export const twins = z.object({ rows: z.array(z.object({ why: z.enum(['number', 'nameAndBirth']), dogs: z.array(twin) })), more: z.boolean() });
 export type Twins = z.infer<typeof twins>;
 /** `gone` is merged into the dog of the address; its animal number still finds it. */
 export const mergeDogs = z.object({ gone: id, why: sentence });

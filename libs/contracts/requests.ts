@@ -34,5 +34,5 @@ export const dataRequest = z.object({
   kept: z.array(z.object({ what: z.string(), ground: z.string() })),
 });
 export type DataRequest = z.infer<typeof dataRequest>;
-export const dataRequestList = z.object({ today: localDay, zone: z.string(), rows: z.array(dataRequest) });
+export const dataRequestList = z.object({ today: localDay, zone: z.string(), rows: z.array(dataRequest), more: z.boolean() });
 export type DataRequestList = z.infer<typeof dataRequestList>;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { languageCodes } from '#libs/words/languages';
 import { email, id, name, password, phone, role } from './common.js';
 
 export const signIn = z.object({ email, password: z.string().min(1).max(200) });
@@ -14,10 +15,15 @@ export const me = z.object({
   zone: z.string(),
   csrf: z.string(),
   demo: z.boolean(),
+  /** In which the pages and all answers are: the person's own choice, else what the browser asks for. */
+  language: z.enum(languageCodes),
   /** Mail is caught instead of sent, and this person may look at it. */
   mailbox: z.boolean(),
 });
 export type Me = z.infer<typeof me>;
+
+export const chooseLanguage = z.object({ language: z.enum(languageCodes) });
+export type ChooseLanguage = z.infer<typeof chooseLanguage>;
 
 /** The owner's or reader's emailed link, exchanged once for a narrow session; a POST, so that mail scanners open nothing. */
 export const openLink = z.object({ token: z.string().min(20).max(100) });

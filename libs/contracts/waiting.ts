@@ -21,7 +21,7 @@ export const waitingRow = z.object({
   /** Earlier offers, in words. */
   earlier: z.array(z.string()),
 });
-export const waitingList = z.object({ rows: z.array(waitingRow) });
+export const waitingList = z.object({ rows: z.array(waitingRow), more: z.boolean() });
 export type WaitingList = z.infer<typeof waitingList>;
 
 /** A time that is offered on the owner's page. */

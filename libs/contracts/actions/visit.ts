@@ -34,6 +34,13 @@ export const sedationConsent = z.object({
     .optional(),
 });
 
+const coordinate = z.number({ error: 'A point has no place in the picture. Set it again.' });
+export const mark = z.object({
+  kind: z.string().max(20),
+  side: z.enum(['left', 'right']).optional(),
+  points: z.array(z.object({ x: coordinate, y: coordinate })).max(24, 'A circle takes 24 points at most. Remove some.'),
+});
+
 export const visitActions = {
   book: z.object({ day: day('Day'), start: field(localTime, 'Time'), minutes: field(z.int().min(15).max(240), 'Minutes'), room: pickOne('rooms', 'Room'), operator: pickOne('operators', 'Operator'), nurse: pickOne('nurses', 'Monitoring nurse'), vet: pickOne('vets', 'Vet') }),
   cancelVisit: z.object({ side: field(z.enum(['owner', 'practice']), 'Who cancels'), why }),
@@ -79,6 +86,7 @@ export const visitActions = {
   sendHome: z.object({ with: field(z.string().trim().min(1).max(120), 'Collected by') }),
   assignFilm: z.object({ exposure: pickOne('exposures', 'Film'), serves: pickSome('studies', 'For which studies') }),
   disownFilm: z.object({ exposure: pickOne('exposures', 'Film'), reason: field(z.enum(['otherDog', 'testFilm']), 'Reason') }),
+  markFilm: z.object({ exposure: pickOne('exposures', 'Film'), marks: z.array(mark).max(24, 'These are more marks than a film has.') }),
   logRoom: z.object({ exposure: pickOne('exposures', 'Film'), people: pickSome('staff', 'Who was in the room') }),
 };
 export const consentFields = { ...signature, signer: id };

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { findingField, id, localDay } from '../common.js';
+import { channelKinds } from '../dispatch.js';
 import { dog } from '../register.js';
+import { standingView } from '../standing.js';
 import { frozenView } from './frozen.js';
 
 const scope = z.enum(['order', 'visit', 'study']);
@@ -31,7 +33,7 @@ export const nextAction = z.object({
 });
 export type NextAction = z.infer<typeof nextAction>;
 
-export const knot = z.object({ name: z.string(), state: z.enum(['done', 'here', 'toCome', 'sentBack', 'ended', 'held']), at: z.string().nullable(), note: z.string().nullable(), retakes: z.int() });
+export const knot = z.object({ step: z.string(), name: z.string(), state: z.enum(['done', 'here', 'toCome', 'sentBack', 'ended', 'held']), at: z.string().nullable(), note: z.string().nullable(), retakes: z.int() });
 export const road = z.object({
   id: z.string(),
   label: z.string(),
@@ -67,6 +69,15 @@ export const exposureView = z.object({
   people: z.array(z.string()),
   technique: z.record(z.string(), z.unknown()),
   marker: z.string().nullable(),
+  /** Size in pixels, and how large the file says they are; to set points on it. */
+  picture: z.object({ width: z.int(), height: z.int(), spacing: z.object({ row: z.number(), column: z.number() }).optional() }).nullable(),
+  /** What the file says of itself: the machine's exposure against its own target, and which way up the picture is. Nobody has checked it. */
+  said: z.object({
+    exposure: z.object({ index: z.number(), target: z.number().nullable(), deviation: z.number().nullable(), percent: z.int().nullable(), fits: z.boolean() }).nullable(),
+    orientation: z.object({ right: z.string(), foot: z.string(), asOfPeople: z.boolean() }).nullable(),
+  }),
+  /** When points were set on it in the room, and by whom; never which or what they give. */
+  marked: z.array(z.object({ at: z.string(), by: z.string() })),
 });
 
 export const visitView = z.object({
@@ -89,7 +100,8 @@ export const visitView = z.object({
   examined: z.object({ statusClass: z.int(), reason: z.string().nullable(), findings: z.string().nullable(), by: z.string(), at: z.string() }).nullable(),
   plans: z.array(z.object({ id, kind: z.string(), by: z.string(), at: z.string(), weightKg: z.number(), used: z.boolean(), lines: z.array(z.object({ words: z.string(), steps: z.array(z.string()) })) })),
   asleepSince: z.string().nullable(),
-  readings: z.array(z.object({ at: z.string(), by: z.string(), values: z.record(z.string(), z.unknown()) })),
+  /** `waits` is set by a tablet alone: kept there, and not yet stored. */
+  readings: z.array(z.object({ at: z.string(), by: z.string(), values: z.record(z.string(), z.unknown()), waits: z.boolean().optional() })),
   drugs: z.array(z.object({ at: z.string(), by: z.string(), event: z.string(), words: z.string(), batch: z.string() })),
   events: z.array(z.object({ at: z.string(), by: z.string(), what: z.string() })),
   recovery: z.object({ signs: z.array(z.string()), by: z.string(), at: z.string() }).nullable(),
@@ -113,7 +125,21 @@ export const resultView = z.object({
   keyedBy: z.array(z.string()),
   state: z.enum(['waiting', 'accepted', 'refused', 'withdrawn', 'superseded', 'copy']),
   problems: z.array(z.string()),
+  /** How it stands against what was measured in the room; for a vet, once the films are sealed. */
+  room: z.string().nullable(),
 });
+
+/** How far the films of one sending are, where the channel hands them over one by one. */
+export const delivery = z.object({
+  channel: z.enum(channelKinds),
+  /** open, stopped, arrived, refused, ended */
+  state: z.string(),
+  words: z.string().nullable(),
+  films: z.array(z.object({ name: z.string(), state: z.string(), words: z.string().nullable() })),
+  /** What the archive was told of films that are not to be used any more. */
+  notes: z.array(z.object({ words: z.string(), films: z.int(), state: z.string() })),
+});
+export type DeliveryView = z.infer<typeof delivery>;
 
 export const studyView = z.object({
   id,
@@ -130,19 +156,42 @@ export const studyView = z.object({
   findings: z.array(findingField),
   consent: z.object({ study: z.string().nullable(), sendAll: z.string().nullable() }),
   packages: z.array(z.object({ id, sealedAt: z.string(), films: z.int(), manifest: z.string() })),
-  sends: z.array(z.object({ id, at: z.string(), centre: z.string(), outcome: z.string(), acknowledged: z.boolean() })),
+  sends: z.array(z.object({ id, at: z.string(), centre: z.string(), outcome: z.string(), acknowledged: z.boolean(), delivery: delivery.nullable() })),
   chase: z.object({ clock: z.string(), dueDay: z.string(), overdue: z.boolean(), act: z.string(), reminders: z.int(), cause: z.string().nullable() }).nullable(),
   results: z.array(resultView),
   /** Readings that disagree, and what can be told of them; nothing is released meanwhile. */
-  conflict: z.object({ results: z.array(id), differs: z.array(z.string()), told: z.array(z.string()) }).nullable(),
+  conflict: z.object({ results: z.array(id), differs: z.array(z.string()), told: z.array(z.string()), asked: z.array(z.object({ at: z.string(), by: z.string() })) }).nullable(),
   /** An earlier accepted reading of this dog by the same protocol, and whether the two differ by more than the reading's error. */
   earlier: z.object({ order: id, accession: z.string(), readOn: z.string(), joints: z.array(z.object({ name: z.string(), words: z.string() })), dog: z.string(), changes: z.array(z.string()), counts: z.string() }).nullable(),
   /** What the centre sent back; the films stay with it. */
   rejections: z.array(z.object({ at: z.string(), by: z.string(), package: z.string(), views: z.array(z.string()), reasons: z.array(z.string()), exposures: z.array(id) })),
   letters: z.array(z.object({ id, kind: z.string(), at: z.string(), outcomes: z.array(z.object({ to: z.string(), toName: z.string(), outcome: z.string() })) })),
   phoneFirst: z.string().nullable(),
+  /** Where the dog stands among its breed, as the last letter gave it. */
+  standing: standingView.nullable(),
 });
 export type StudyView = z.infer<typeof studyView>;
+
+/** An image that the X-ray machine sent to this order and that is no film of it before a person has named its view. */
+export const arrivedImage = z.object({ image: z.string(), at: z.string(), from: z.string(), previewable: z.boolean(), imageDay: localDay.nullable(), patientId: z.string().nullable(), otherDog: z.boolean(), says: z.string(), width: z.int(), height: z.int() });
+export type ArrivedImage = z.infer<typeof arrivedImage>;
+
+/** What the X-ray machine says of its own work; nothing of it was checked. Times are those of its own clock. */
+export const performedStep = z.object({
+  id: z.string(), from: z.string(), at: z.string(), state: z.enum(['inProgress', 'completed', 'discontinued']),
+  started: z.string().nullable(), ended: z.string().nullable(), what: z.string().nullable(), reason: z.string().nullable(),
+  exposures: z.number().nullable(),
+  /** dGy·cm² */
+  areaDose: z.number().nullable(),
+  /** mGy */
+  entranceDose: z.number().nullable(),
+  distanceCm: z.number().nullable(),
+  each: z.array(z.object({ kv: z.number().optional(), mas: z.number().optional() })),
+  /** How many images it names, how many of those came, and which films they are. */
+  images: z.int(), here: z.int(), films: z.array(z.string()),
+  patientId: z.string().nullable(), otherDog: z.boolean(),
+});
+export type PerformedStep = z.infer<typeof performedStep>;
 
 export const orderScreen = z.object({
   id,
@@ -165,6 +214,8 @@ export const orderScreen = z.object({
   visits: z.array(visitView),
   studies: z.array(studyView),
   exposures: z.array(exposureView),
+  arrived: z.array(arrivedImage),
+  performed: z.array(performedStep),
   documents: z.array(z.object({ id, kind: z.string(), name: z.string(), at: z.string(), serial: z.string().nullable(), state: z.string() })),
   messages: z.array(z.object({ id, kind: z.string(), to: z.string(), subject: z.string(), state: z.string(), detail: z.string().nullable(), at: z.string() })),
   problems: z.array(z.object({ id, job: z.string(), words: z.string(), at: z.string() })),
