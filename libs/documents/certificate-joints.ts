@@ -1,5 +1,5 @@
 import { besideValue, valueOf } from './certificate-facts.js';
-import { dogWords } from './letter-parts.js';
+import { dogWords } from './dog-words.js';
 import { jointName } from './letter-findings.js';
 import { DOG_LENGTH, JOINT_PLACES, drawDogFromAbove } from './print/dog-from-above.js';
 import type { TextStyle } from './print/rich-text.js';

@@ -8,7 +8,7 @@ import { INK, QUIET, RULE, Sheet, mm } from './print/sheet.js';
 import { requireTemplate } from './print/template-version.js';
 import { CERTIFICATE_TEMPLATE_VERSION, type CertificateSnapshot } from './snapshots.js';
 import { CERTIFICATE_TEXTS } from './texts/en.js';
-import { dogWords } from './letter-parts.js';
+import { dogWords } from './dog-words.js';
 import { listWords } from './words.js';
 
 const SIDE = mm(20);

@@ -1,3 +1,4 @@
+import { inAList } from '#libs/contracts/in-a-list';
 import { KNOT_SIZE, drawKnots } from './print/knots.js';
 import type { TextStyle } from './print/rich-text.js';
 import { INK, MARK, QUIET, RULE, Sheet, mm, type Element } from './print/sheet.js';
@@ -98,7 +99,7 @@ class DaySheetPrint {
       `**${visit.dog.callName}**\n${visit.dog.breed}`,
       ending,
       `${visit.owner.name}\n${visit.owner.phone.replaceAll(' ', '\u00a0')}`,
-      visit.studies.join(', '),
+      inAList(visit.studies),
       `${visit.room}\n${visit.staff.join(', ')}`,
       '',
       visit.waitsFor ? `**${visit.waitsFor.what}** ${visit.waitsFor.how}` : '',

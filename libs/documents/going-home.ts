@@ -1,5 +1,7 @@
+import { languages } from '#libs/words/languages';
+import { wordsOnPaper, type Words } from '#libs/words/words';
 import { DoseOnPaperError, dosesIn } from './doses.js';
-import { dogWords } from './letter-parts.js';
+import { dogWords } from './dog-words.js';
 import { readLightMarkup, type Block } from './print/light-markup.js';
 import type { TextStyle } from './print/rich-text.js';
 import { INK, QUIET, Sheet, mm, type Element } from './print/sheet.js';
@@ -19,27 +21,28 @@ export async function renderGoingHome(snapshot: GoingHomeSnapshot): Promise<Buff
   const { normal, whatToDo, callAtOnce } = snapshot.text;
   const doses = dosesIn([normal, whatToDo, callAtOnce, snapshot.pictures, snapshot.resultWhen].join('\n'));
   if (doses.length > 0) throw new DoseOnPaperError(doses);
+  const t = wordsOnPaper(snapshot.lang);
   for (const size of SIZES) {
     const sheet = new Sheet({
-      paper: snapshot.paper, title: `${snapshot.dog.callName} goes home`, lang: snapshot.lang, issuedAt: snapshot.issuedAt,
+      paper: snapshot.paper, title: t('{name} goes home', { name: snapshot.dog.callName }), lang: snapshot.lang, issuedAt: snapshot.issuedAt,
     });
-    const end = new GoingHomePrint(sheet, size).print(snapshot);
+    const end = new GoingHomePrint(sheet, size, t).print(snapshot);
     if (end <= sheet.height - FOOT) {
-      printHands(sheet, snapshot);
+      printHands(sheet, snapshot, t);
       return sheet.bytes();
     }
   }
   throw new RangeError('The going-home text does not fit one page. Shorten it: on a second page it would not be read at night.');
 }
 
-function printHands(sheet: Sheet, snapshot: GoingHomeSnapshot): void {
+function printHands(sheet: Sheet, snapshot: GoingHomeSnapshot, t: Words): void {
   const y = sheet.height - mm(25);
   const gap = mm(6);
   const width = (sheet.width - 2 * SIDE - 2 * gap) / 3;
   const hands = [
-    ['explained by', `${snapshot.explainedBy.name}, ${snapshot.explainedBy.role}`],
-    ['to', `${snapshot.explainedTo.name}, ${snapshot.explainedTo.role}`],
-    ['time, hand', snapshot.explainedAt ? momentWords(snapshot.explainedAt) : ''],
+    [t('explained by'), `${snapshot.explainedBy.name}, ${snapshot.explainedBy.role}`],
+    [t('to'), `${snapshot.explainedTo.name}, ${snapshot.explainedTo.role}`],
+    [t('time, hand'), snapshot.explainedAt ? momentWords(snapshot.explainedAt, snapshot.lang) : ''],
   ] as const;
   hands.forEach(([label, value], index) => {
     const box = { x: SIDE + index * (width + gap), y: y + mm(1), width };
@@ -55,27 +58,29 @@ class GoingHomePrint {
   private y = mm(13);
   private readonly body: TextStyle;
 
-  constructor(private readonly sheet: Sheet, private readonly size: number) {
+  constructor(private readonly sheet: Sheet, private readonly size: number, private readonly t: Words) {
     this.body = { size, leading: 1.36, color: INK };
   }
 
   print(snapshot: GoingHomeSnapshot): number {
     const { root } = this.sheet;
+    const { t } = this;
     const dog = dogWords(snapshot);
-    const { practice, sleep, text } = snapshot;
+    const { practice, sleep, text, lang } = snapshot;
     const small: TextStyle = { size: 10.5, leading: 1.4, color: QUIET };
     const place = [practice.name, ...practice.addressLines].join(', ');
-    this.write(root, 'P', `${place}. Going-home sheet, ${weekdayWords(snapshot.date)}`, small);
-    this.write(root, 'H1', `${snapshot.dog.callName} goes home`, { size: this.size * 2.1, leading: 1.2, color: INK, bold: true });
+    this.write(root, 'P', t('{place}. Going-home sheet, {day}', { place, day: weekdayWords(snapshot.date, lang) }), small);
+    this.write(root, 'H1', t('{name} goes home', dog), { size: this.size * 2.1, leading: 1.2, color: INK, bold: true });
     this.y += mm(1);
-    const slept = T.slept(dog, { from: timeWords(sleep.from), until: timeWords(sleep.until) });
-    this.write(root, 'P', `${slept} ${sleep.reversed ? T.reversed : T.woke} ${T.recovered(dog, timeWords(sleep.recoveredAt))} ${snapshot.pictures}`);
-    this.topic(T.normal, text.normal);
-    this.topic(T.whatToDo, text.whatToDo);
+    const slept = t(sleep.reversed ? T.reversed : T.woke, { ...dog, from: timeWords(sleep.from), until: timeWords(sleep.until) });
+    this.write(root, 'P', `${slept} ${t(T.recovered, { ...dog, at: timeWords(sleep.recoveredAt) })} ${snapshot.pictures}`);
+    if (text.lang) this.write(root, 'P', t('This text of the practice is written in {language}.', { language: t(languages[text.lang].name) }), small);
+    this.topic(t(T.normal), text.normal);
+    this.topic(t(T.whatToDo), text.whatToDo);
     this.callBox(snapshot);
     this.y += mm(3.5);
-    const approved = `Text ${text.version}, approved by ${text.approvedBy.name}, ${text.approvedBy.role}, ${dayWords(text.approvedOn)}.`;
-    this.write(root, 'P', `${T.tellVets(dog)} ${snapshot.resultWhen} ${approved}`, { ...small, color: INK });
+    const approved = t('Text {version}, approved by {name}, {role}, {day}.', { version: text.version, ...text.approvedBy, day: dayWords(text.approvedOn, lang) });
+    this.write(root, 'P', `${t(T.tellVets, dog)} ${snapshot.resultWhen} ${approved}`, { ...small, color: INK });
     return this.y;
   }
 
@@ -133,11 +138,11 @@ class GoingHomePrint {
     this.y += mm(5);
     const top = this.y;
     this.y += mm(3);
-    this.write(section, 'H2', T.call(dogWords({ dog })), { size: this.size * 1.3, leading: 1.3, color: INK, bold: true }, inset);
+    this.write(section, 'H2', this.t(T.call, dogWords({ dog })), { size: this.size * 1.3, leading: 1.3, color: INK, bold: true }, inset);
     this.y += mm(0.5);
     this.blocks(section, readLightMarkup(text.callAtOnce), inset);
     this.y += mm(0.5);
-    this.write(section, 'P', `${T.worried} ${call.when}`, this.body, inset);
+    this.write(section, 'P', `${this.t(T.worried)} ${call.when}`, this.body, inset);
     const phone = call.phone.replaceAll(' ', '\u00a0');
     this.write(section, 'P', phone, { size: this.size * 2.7, leading: 1.2, color: INK, bold: true }, inset);
     this.y += mm(2);

@@ -1,122 +1,131 @@
+import { wordsOnPaper } from '#libs/words/words';
+import { dogWords } from './dog-words.js';
 import type { LetterSnapshot, StudyOnPaper } from './snapshots.js';
-import { LETTER_HEADINGS as H, LETTER_TEXTS as T, type DogWords } from './texts/en.js';
-import { foundBlocks, howSureBlocks, notReadBlocks } from './letter-findings.js';
-import { paragraph, type LetterBlock, type LetterPart, type ResultSnapshot } from './letter-blocks.js';
-import { ageWords, birthWords, capital, dayWords, listWords, pronouns, transponderWords } from './words.js';
+import { LETTER_HEADINGS as H, LETTER_TEXTS as T } from './texts/en.js';
+import { amongBlocks, foundBlocks, howSureBlocks, notReadBlocks } from './letter-findings.js';
+import { paragraph, type LetterBlock, type LetterPart, type ResultSnapshot, type Telling } from './letter-blocks.js';
+import { ageWords, birthWords, capital, dayWords, listWords, transponderWords } from './words.js';
 
+const telling = (letter: LetterSnapshot): Telling => ({ t: wordsOnPaper(letter.lang), dog: dogWords(letter), day: (date) => dayWords(date, letter.lang) });
 const part = (heading: string, texts: readonly string[]): LetterPart => ({ heading, blocks: texts.map(paragraph) });
 
-export function dogWords(snapshot: Pick<LetterSnapshot, 'dog'>): DogWords {
-  const { callName, sex } = snapshot.dog;
-  return { name: callName, names: `${callName}’s`, ...pronouns(sex) };
-}
-
 export function letterTitle(letter: LetterSnapshot): string {
-  const { names } = dogWords(letter);
-  if (letter.kind === 'correction') return `A correction about ${letter.dog.callName}`;
-  if (letter.kind === 'films-rejected') return `${names} pictures need another try`;
-  const joints = new Set(letter.studies.flatMap((study) => study.joints.map(({ joint }) => `${joint}s`)));
-  return `${names} ${listWords([...joints].sort().reverse())}`;
+  const { t, dog } = telling(letter);
+  if (letter.kind === 'correction') return t('A correction about {name}', dog);
+  if (letter.kind === 'films-rejected') return t('{names} pictures need another try', dog);
+  const joints = [...new Set(letter.studies.flatMap((study) => study.joints.map(({ joint }) => `${joint}s` as const)))];
+  return t('{names} {joints}', { ...dog, joints: listWords(joints.sort().reverse().map((joint) => t(joint)), letter.lang) });
 }
 
 /** The letter's topics in their fixed order; the same parts make the mail's text. */
 export function letterParts(letter: LetterSnapshot): LetterPart[] {
-  const dog = dogWords(letter);
-  const opening = [part(H.whichDog, [whichDog(letter)])];
+  const tell = telling(letter);
+  const { t, dog, day } = tell;
+  const opening = [part(t(H.whichDog), [whichDog(letter, tell)])];
   const closing = [
-    part(H.whoSees, whoSees(letter)),
-    ...('check' in letter && letter.check ? [part(H.check, [T.check(letter.check.address, letter.check.serial)])] : []),
-    part(H.questions, [questions(letter)]),
+    part(t(H.whoSees), whoSees(letter, tell)),
+    ...('check' in letter && letter.check ? [part(t(H.check), [t(T.check, letter.check)])] : []),
+    part(t(H.questions), [questions(letter)]),
   ];
-  const care = [part(H.seeVet, T.seeVet(dog)), part(H.afterSleep, sleep(letter, dog))];
+  const care = [part(t(H.seeVet), [t(T.seeVet, dog)]), part(t(H.afterSleep), sleep(letter, tell))];
 
   if (letter.kind === 'correction') {
     const { letterOf, wrong, holds, serial } = letter.corrects;
-    const texts = [T.corrects(dayWords(letterOf)), wrong, ...(serial ? [T.oldSerial(serial)] : []), `**${holds}**`];
-    return [...opening, part(H.whatWasWrong, texts), next(letter), ...care, ...closing];
+    const texts = [t(T.corrects, { day: day(letterOf) }), wrong, ...(serial ? [t(T.oldSerial, { serial })] : []), `**${holds}**`];
+    return [...opening, part(t(H.whatWasWrong), texts), next(letter, tell), ...care, ...closing];
   }
   if (letter.kind === 'films-rejected') {
-    return [...opening, part(H.whatWasDone, [taken(letter, dog)]), rejected(letter, dog), next(letter, [letter.cost, T.again(dog)]), ...care, ...closing];
+    return [...opening, part(t(H.whatWasDone), [taken(letter, tell)]), rejected(letter, tell), next(letter, tell, [letter.cost, t(T.again, dog)]), ...care, ...closing];
   }
   return [
-    ...(letter.kind === 'amended' ? [part(H.whyNew, amended(letter))] : []),
+    ...(letter.kind === 'amended' ? [part(t(H.whyNew), amended(letter, tell))] : []),
     ...opening,
-    part(H.whatWasDone, [taken(letter, dog), ...letter.studies.map(readBy)]),
-    { heading: H.whatWasFound, blocks: foundBlocks(letter.studies, dog) },
-    { heading: H.notRead, blocks: notReadBlocks(letter) },
-    { heading: H.howSure, blocks: howSureBlocks(letter.studies, dog) },
-    part(H.cannotTell, T.cannotTell(dog)),
-    part(H.mattersToo, T.mattersToo(dog)),
-    part(H.breeding, T.breeding),
-    next(letter),
+    part(t(H.whatWasDone), [taken(letter, tell), ...letter.studies.map((study) => readBy(study, tell))]),
+    { heading: t(H.whatWasFound), blocks: foundBlocks(letter.studies, tell) },
+    { heading: t(H.notRead), blocks: notReadBlocks(letter, tell) },
+    { heading: t(H.howSure), blocks: howSureBlocks(letter.studies, tell) },
+    ...amongPart(letter, tell),
+    part(t(H.cannotTell), [t(T.cannotTell, dog), t(T.onTheWhole)]),
+    part(t(H.mattersToo), [t(T.mattersToo, dog)]),
+    part(t(H.breeding), [t(T.breeding)]),
+    next(letter, tell),
     ...care,
-    part(H.disagree, [disagree(letter)]),
+    part(t(H.disagree), [disagree(letter, tell)]),
     ...closing,
   ];
 }
 
-function whichDog({ dog, visit }: LetterSnapshot): string {
+/** A result that was told before sets were frozen says nothing of the breed. */
+function amongPart({ studies }: ResultSnapshot, tell: Telling): LetterPart[] {
+  const blocks = amongBlocks(studies, tell);
+  return blocks.length > 0 ? [{ heading: tell.t(H.among), blocks }] : [];
+}
+
+function whichDog({ dog, visit, lang }: LetterSnapshot, { t, day }: Telling): string {
   const names = [dog.callName, ...(dog.registeredName && dog.registeredName !== dog.callName ? [dog.registeredName] : [])];
-  const kind = [dog.breed, ...(dog.sex === 'unknown' ? [] : [dog.sex]), `born ${birthWords(dog.birth)}`];
-  const transponder = dog.transponder ? `Transponder ${transponderWords(dog.transponder)}.` : `No transponder.`;
-  const pictures = `Pictures taken on ${dayWords(visit.date)} at ${visit.place}, at ${ageWords(dog.birth, visit.date)}.`;
+  const kind = [dog.breed, ...(dog.sex === 'unknown' ? [] : [t(dog.sex)]), t('born {birth}', { birth: birthWords(dog.birth, lang) })];
+  const transponder = dog.transponder ? t('Transponder {number}.', { number: transponderWords(dog.transponder) }) : t('No transponder.');
+  const pictures = t('Pictures taken on {day} at {place}, at {age}.', { day: day(visit.date), place: visit.place, age: ageWords(dog.birth, visit.date, lang) });
   return `**${names.join(', ')}.** ${capital(kind.join(', '))}. ${transponder} ${pictures} ${visit.askedBy}`;
 }
 
-function taken({ visit }: LetterSnapshot, dog: DogWords): string {
-  const rest = {
-    sedation: `${dog.name} slept with medicine`,
-    anaesthesia: `${dog.name} was under anaesthesia`,
-    none: `${dog.name} stayed awake`,
-  }[visit.rest];
-  const count = visit.exposures === 1 ? 'one picture was' : `${visit.exposures} pictures were`;
-  const sent = visit.allSent ? ' All of them went to the reader.' : ' Not all of them went to the reader.';
-  return `${rest} while ${count} taken.${sent}`;
+const TAKEN = {
+  sedation: '{name} slept with medicine while {count, plural, one {one picture was} other {# pictures were}} taken.',
+  anaesthesia: '{name} was under anaesthesia while {count, plural, one {one picture was} other {# pictures were}} taken.',
+  none: '{name} stayed awake while {count, plural, one {one picture was} other {# pictures were}} taken.',
+} as const;
+
+function taken({ visit }: LetterSnapshot, { t, dog }: Telling): string {
+  const sent = visit.allSent ? t('All of them went to the reader.') : t('Not all of them went to the reader.');
+  return `${t(TAKEN[visit.rest], { ...dog, count: visit.exposures })} ${sent}`;
 }
 
-function readBy(study: StudyOnPaper): string {
+function readBy(study: StudyOnPaper, { t, day }: Telling): string {
   const criteria = study.criteria ? `, ${study.criteria}` : '';
-  return `**${study.title}:** read by ${study.reader}, ${study.centre}, on ${dayWords(study.readOn)}. Protocol: ${study.protocol}, version ${study.protocolVersion}${criteria}.`;
+  const read = t('read by {reader}, {centre}, on {day}. Protocol: {protocol}, version {version}', { reader: study.reader, centre: study.centre, day: day(study.readOn), protocol: study.protocol, version: study.protocolVersion });
+  return `**${study.title}:** ${read}${criteria}.`;
 }
 
-function amended(letter: Extract<LetterSnapshot, { kind: 'amended' }>): string[] {
+function amended(letter: Extract<LetterSnapshot, { kind: 'amended' }>, { t, day }: Telling): string[] {
   const { letterOf, why, serial } = letter.replaces;
-  return [T.replaces(dayWords(letterOf)), why, ...(serial ? [T.oldSerial(serial)] : [])];
+  return [t(T.replaces, { day: day(letterOf) }), why, ...(serial ? [t(T.oldSerial, { serial })] : [])];
 }
 
-function rejected(letter: Extract<LetterSnapshot, { kind: 'films-rejected' }>, dog: DogWords): LetterPart {
+function rejected(letter: Extract<LetterSnapshot, { kind: 'films-rejected' }>, { t, dog, day }: Telling): LetterPart {
   const { centre, on, studies } = letter.rejected;
   const reasons = studies.map(({ title, reasons }) => `**${title}:** ${reasons.join('; ')}.`);
   return {
-    heading: H.whatHappened,
+    heading: t(H.whatHappened),
     blocks: [
-      paragraph(`${centre} looked at the pictures on ${dayWords(on)}. Some could not be used.`),
+      paragraph(t('{centre} looked at the pictures on {day}. Some could not be used.', { centre, day: day(on) })),
       { kind: 'list', items: reasons },
-      paragraph(T.rejected(dog)),
+      paragraph(t(T.rejected, dog)),
     ],
   };
 }
 
-function next(letter: LetterSnapshot, more: string[] = []): LetterPart {
+function next(letter: LetterSnapshot, { t }: Telling, more: string[] = []): LetterPart {
   const list: LetterBlock[] = letter.nextSteps.length > 0 ? [{ kind: 'list', items: letter.nextSteps }] : [];
-  return { heading: H.next, blocks: [...list, ...more.map(paragraph)] };
+  return { heading: t(H.next), blocks: [...list, ...more.map(paragraph)] };
 }
 
-function sleep({ visit }: LetterSnapshot, dog: DogWords): string[] {
-  if (visit.rest === 'none') return T.beforeSleep(dog);
-  return T.afterSleep(dog, { on: dayWords(visit.date), sheet: visit.goingHomeSheet });
+function sleep({ visit }: LetterSnapshot, { t, dog, day }: Telling): string[] {
+  if (visit.rest === 'none') return [t(T.beforeSleep, dog)];
+  return [t(visit.goingHomeSheet ? T.withSheet : T.withoutSheet, { ...dog, day: day(visit.date) }), t(T.sleepRisk, dog)];
 }
 
-function disagree({ disagree }: ResultSnapshot): string {
-  const until = disagree.until ? `You may ask for a second look until ${dayWords(disagree.until)}.` : 'You may ask for a second look.';
-  const cost = disagree.cost ? ` It costs ${disagree.cost}.` : '';
-  return `${until}${cost} ${disagree.how}`;
+function disagree({ disagree }: ResultSnapshot, { t, day }: Telling): string {
+  const until = disagree.until ? t('You may ask for a second look until {day}.', { day: day(disagree.until) }) : t('You may ask for a second look.');
+  const cost = disagree.cost ? [t('It costs {money}.', { money: disagree.cost })] : [];
+  return [until, ...cost, disagree.how].join(' ');
 }
 
-function whoSees({ whoSees }: LetterSnapshot): string[] {
-  const others = whoSees.others.map((other) => `, and ${other}`).join('');
+const STATISTICS = { yes: T.statisticsYes, no: T.statisticsNo, withdrawn: T.statisticsWithdrawn } as const;
+
+function whoSees({ whoSees }: LetterSnapshot, { t, day }: Telling): string[] {
+  const others = whoSees.others.map((other) => t(', and {other}', { other })).join('');
   const { statistics } = whoSees;
-  return [T.whoSees(others), ...(statistics ? [T.statistics[statistics.answer](dayWords(statistics.on))] : [])];
+  return [t(T.whoSees, { others }), ...(statistics ? [t(STATISTICS[statistics.answer], { day: day(statistics.on) })] : [])];
 }
 
 function questions({ contact }: LetterSnapshot): string {

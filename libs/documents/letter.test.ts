@@ -1,7 +1,8 @@
 import { letterParts } from './letter-parts.js';
 import { renderLetter } from './letter.js';
 import { readPdf } from '#test/support/read-pdf';
-import { amendedLetter, correctionLetter, longLetter, rejectedLetter, resultLetter } from './samples.js';
+import { noStanding } from '#libs/contracts/standing';
+import { amendedLetter, correctionLetter, fewLetter, longLetter, placedLetter, rejectedLetter, resultLetter } from './samples.js';
 import type { LetterSnapshot } from './snapshots.js';
 
 const textOf = async (letter: LetterSnapshot) => (await readPdf(await renderLetter(letter))).text;
@@ -84,5 +85,38 @@ describe('the other letters', () => {
     const text = await textOf(rejectedLetter);
     inOrder(text, ['What happened', 'the hips were turned; one knee is outside', 'nobody’s fault', 'What to do next', 'You pay nothing', 'You may say no']);
     expect(text).not.toContain('What was found');
+  });
+});
+
+describe('the place among the breed', () => {
+  it('is told in numbers and words beside the picture, with who and when, and what it does not tell', async () => {
+    inOrder(await textOf(placedLetter), [
+      'How sure this is', 'Among other dogs', 'from the tightest hips to the loosest', '7 to 13 of every 20', 'tightest', 'loosest', 'X-rayed, not sent',
+      '612 dogs of the breed Aldra Water Hound', 'from 2019 to 2025', 'counted on 1 January 2026', '41 of them were X-rayed with their whole litter', 'about 2 more dogs were X-rayed and not sent',
+      'about one in 9 would change', 'not a verdict', 'What the reading', 'cannot tell',
+    ]);
+  });
+
+  it('is one picture with its own words to a screen reader', async () => {
+    const { figures } = await readPdf(await renderLetter(placedLetter));
+    expect(figures).toEqual([expect.stringContaining('Brannoch may stand at any of places 7 to 13 of every 20; these are filled. Beside them 2 dashed dogs')]);
+  });
+
+  it('warns below 120 dogs, and tells neither who sent nor how many stayed at home where that would be fewer than five', async () => {
+    const text = await textOf(fewLetter);
+    inOrder(text, ['4 of every 20', '44 dogs', 'fewer than 120 dogs', 'too small to give numbers', 'Fewer than 5 more dogs']);
+    expect(text).not.toContain('X-rayed, not sent');
+  });
+
+  it.each(noStanding)('says in words why there is none: %s', async (why) => {
+    const text = await textOf({ ...resultLetter, studies: [{ ...resultLetter.studies[0]!, standing: { kind: 'none', why, region: 'hip', n: 13 } }] });
+    expect(text).toContain('Among other dogs');
+    expect(text).not.toContain('of every 20');
+  });
+
+  it('names a source in short and in plain words', async () => {
+    const text = await textOf(resultLetter);
+    expect(text).toContain('from a study in which dogs were X-rayed more than once');
+    expect(text).not.toContain('Where this comes from');
   });
 });

@@ -1,6 +1,8 @@
-import type { JointRow, LetterBlock, LetterPart } from './letter-blocks.js';
+import { wordsOnPaper, type Words } from '#libs/words/words';
+import type { JointRow, LetterBlock, LetterPart, Line } from './letter-blocks.js';
 import { letterParts, letterTitle } from './letter-parts.js';
 import { drawLetterhead } from './print/letterhead.js';
+import { drawLineOfTwenty, lineHeight } from './print/line-of-twenty.js';
 import { plain, type TextStyle } from './print/rich-text.js';
 import { INK, QUIET, RULE, Sheet, mm, type Element } from './print/sheet.js';
 import { requireTemplate } from './print/template-version.js';
@@ -17,6 +19,7 @@ const BOTTOM = mm(25);
 const BODY: TextStyle = { size: 10.5, leading: 1.45, color: INK };
 const TOPIC: TextStyle = { size: 9.5, leading: 1.3, color: INK, bold: true };
 const SMALL: TextStyle = { size: 8.5, leading: 1.4, color: QUIET };
+const BESIDE: TextStyle = { size: 9.5, leading: 1.4, color: INK };
 const VALUE: TextStyle = { size: 13, leading: 1.45, color: INK, bold: true };
 const SUBHEADING: TextStyle = { ...BODY, bold: true };
 const BETWEEN_BLOCKS = mm(1.4);
@@ -28,8 +31,9 @@ export async function renderLetter(letter: LetterSnapshot): Promise<Buffer> {
   requireTemplate('letter', letter, LETTER_TEMPLATE_VERSION);
   const title = letterTitle(letter);
   const sheet = new Sheet({ paper: letter.paper, title, lang: letter.lang, issuedAt: letter.issuedAt });
-  new LetterPrint(sheet).print(letter, title);
-  sheet.onEveryPage((page, of) => drawFoot(sheet, letter, `page ${page} of ${of}`));
+  const t = wordsOnPaper(letter.lang);
+  new LetterPrint(sheet, t).print(letter, title);
+  sheet.onEveryPage((page, of) => drawFoot(sheet, letter, t('page {page} of {of}', { page, of })));
   return sheet.bytes();
 }
 
@@ -38,7 +42,8 @@ function drawFoot(sheet: Sheet, letter: LetterSnapshot, page: string): void {
   const box = { x: TEXT_AT, y: y + mm(1.6), width: sheet.width - TEXT_AT - RIGHT };
   sheet.rule(TEXT_AT, y, box.width, 0.6, INK);
   sheet.artifact(() => {
-    sheet.write(`${letter.dog.callName}, order ${letter.orderNumber}, ${dayWords(letter.issuedAt)}`, box, SMALL);
+    const about = wordsOnPaper(letter.lang)('{dog}, order {order}', { dog: letter.dog.callName, order: letter.orderNumber });
+    sheet.write(`${about}, ${dayWords(letter.issuedAt, letter.lang)}`, box, SMALL);
     sheet.write(page, box, { ...SMALL, align: 'right' });
   });
 }
@@ -48,13 +53,13 @@ class LetterPrint {
   private y = TOP;
   private readonly width: number;
 
-  constructor(private readonly sheet: Sheet) {
+  constructor(private readonly sheet: Sheet, private readonly t: Words) {
     this.width = sheet.width - TEXT_AT - RIGHT;
   }
 
   print(letter: LetterSnapshot, title: string): void {
-    const { sheet } = this;
-    const about = [dayWords(letter.issuedAt), `Order ${letter.orderNumber}`];
+    const { sheet, t } = this;
+    const about = [dayWords(letter.issuedAt, letter.lang), t('Order {order}', { order: letter.orderNumber })];
     this.y = drawLetterhead(sheet, letter.practice, { left: LEFT, right: RIGHT, top: TOP }, about) + mm(7);
     sheet.tagged(sheet.root, 'P', () => {
       for (const line of [letter.addressee.name, ...letter.addressee.lines]) {
@@ -102,6 +107,8 @@ class LetterPrint {
   private heightOf(block: LetterBlock): number {
     if (block.kind === 'paragraph') return this.sheet.measure(block.text, this.width, BODY);
     if (block.kind === 'subheading') return this.sheet.measure(block.text, this.width, SUBHEADING);
+    if (block.kind === 'small') return this.sheet.measure(block.text, this.width, BESIDE);
+    if (block.kind === 'twenty') return lineHeight(block.line, this.sheet.width - LEFT - RIGHT);
     if (block.kind === 'list') return block.items.reduce((sum, item) => sum + this.sheet.measure(item, this.width - mm(4), BODY), 0);
     return block.rows.reduce((sum, row) => sum + this.rowHeight(row), 0);
   }
@@ -110,8 +117,18 @@ class LetterPrint {
     const { sheet } = this;
     if (block.kind === 'paragraph') this.y += sheet.tagged(section, 'P', () => sheet.write(block.text, this.box(this.y), BODY));
     else if (block.kind === 'subheading') this.y += sheet.tagged(section, 'H3', () => sheet.write(block.text, this.box(this.y), SUBHEADING));
+    else if (block.kind === 'small') this.y += sheet.tagged(section, 'P', () => sheet.write(block.text, this.box(this.y), BESIDE));
+    else if (block.kind === 'twenty') this.printLine(section, block.line);
     else if (block.kind === 'list') this.printList(section, block.items);
     else this.printJoints(section, block.rows);
+  }
+
+  /** Over the whole width of the paper, so that the dogs can be told apart. */
+  private printLine(section: Element, line: Line): void {
+    const { sheet } = this;
+    const width = sheet.width - LEFT - RIGHT;
+    sheet.tagged(section, 'Figure', () => drawLineOfTwenty(sheet, line, { x: LEFT, y: this.y, width }, this.t), { alt: line.described });
+    this.y += lineHeight(line, width);
   }
 
   private printList(section: Element, items: string[]): void {
@@ -156,11 +173,11 @@ class LetterPrint {
     }
   }
 
-  private printSignature({ contact, issuedAt }: LetterSnapshot): void {
+  private printSignature({ contact, issuedAt, lang }: LetterSnapshot): void {
     this.room(SIGNATURE_HEIGHT - BETWEEN_PARTS);
     this.y += mm(12);
     this.sheet.rule(TEXT_AT, this.y, mm(70), 0.5, QUIET);
-    const words = `${contact.name}, ${contact.role}, ${dayWords(issuedAt)}`;
+    const words = `${contact.name}, ${contact.role}, ${dayWords(issuedAt, lang)}`;
     this.sheet.tagged(this.sheet.root, 'P', () => this.sheet.write(words, this.box(this.y + mm(1)), { ...SMALL, size: 9 }));
   }
 }

@@ -10,7 +10,7 @@ import { renderGoingHome } from './going-home.js';
 import { renderLetter } from './letter.js';
 import { readPdf } from '#test/support/read-pdf';
 import {
-  amendedLetter, certificate, consentCopy, correctionLetter, daySheet, goingHome, longLetter, rejectedLetter, resultLetter, statement,
+  amendedLetter, certificate, consentCopy, correctionLetter, daySheet, goingHome, longLetter, placedLetter, rejectedLetter, resultLetter, statement,
 } from './samples.js';
 import type { CertificateSnapshot, Paper } from './snapshots.js';
 
@@ -23,6 +23,7 @@ const signed = (snapshot: CertificateSnapshot): CertificateSnapshot => ({
 const [oneCertificate, oneStatement] = [signed(certificate), signed(statement)];
 const papers: [name: string, title: string, render: (paper: Paper) => Promise<Buffer>][] = [
   ['letter with a result', 'Brannoch’s hips', (paper) => renderLetter({ ...resultLetter, paper })],
+  ['letter with a place in the breed', 'Brannoch’s hips', (paper) => renderLetter({ ...placedLetter, paper })],
   ['letter with long names and three studies', 'רקס’s hips and elbows', (paper) => renderLetter({ ...longLetter, paper })],
   ['amended letter', 'Brannoch’s hips', (paper) => renderLetter({ ...amendedLetter, paper })],
   ['correction', 'A correction about Brannoch', (paper) => renderLetter({ ...correctionLetter, paper })],

@@ -1,3 +1,4 @@
+import type { Standing } from '#libs/contracts/standing';
 import {
   CERTIFICATE_TEMPLATE_VERSION,
   CONSENT_COPY_TEMPLATE_VERSION,
@@ -134,6 +135,16 @@ export const resultLetter: ResultLetter = {
   check: { serial: '7QK2-M9XD-VT4F', address: 'weirside.example/check' },
 };
 
+/** The invented breed of the samples, as it was counted on an invented day. */
+const placed: Standing = {
+  kind: 'place', from: 7, to: 13, n: 612, warning: false, breed: 'Aldra Water Hound', age: 'at 12 to 23 months', frozenOn: '2026-01-01', fromYear: 2019, toYear: 2025, unsent: 61,
+  senders: { litter: 41, chosen: 571 }, ends: { low: 'tightest', high: 'loosest', of: 'hips' }, halvesOneIn: 9, source: 'an invented figure, for this sample',
+};
+
+export const placedLetter: ResultLetter = { ...resultLetter, studies: [{ ...laxity, standing: placed }] };
+
+export const fewLetter: ResultLetter = { ...resultLetter, studies: [{ ...laxity, standing: { ...placed, from: 4, to: 4, n: 44, warning: true, unsent: 3, senders: null } }] };
+
 export const longLetter: ResultLetter = {
   ...resultLetter,
   paper: 'LETTER',
@@ -145,7 +156,7 @@ export const longLetter: ResultLetter = {
     ...brannoch, callName: 'רקס', registeredName: 'Sir Bartholomew’s Quicksilver Thunderstruck-by-Moonlight of the Upper Long Reach', sex: 'female',
     birth: { earliest: '2024-01-01', latest: '2024-03-31' }, transponder: null,
   },
-  studies: [laxity, extendedHips, elbows],
+  studies: [{ ...laxity, standing: { ...placed, from: 1, to: 20, unsent: 900 } }, { ...extendedHips, standing: { kind: 'none', why: 'noValue', region: 'hip', n: null } }, elbows],
   stillOut: [],
   whoSees: { others: ['the practice in Karsby that asked for the pictures'], statistics: { answer: 'no', on: '2026-11-09' } },
 };

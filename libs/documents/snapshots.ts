@@ -1,3 +1,6 @@
+import type { Standing } from '#libs/contracts/standing';
+import type { Language } from '#libs/words/languages';
+
 /**
  * What each paper is printed from. A snapshot is plain JSON, frozen when the paper is made and stored
  * beside it with its hash: the same snapshot always gives the same bytes. Nothing is looked up while printing,
@@ -5,7 +8,7 @@
  */
 
 /** Raised whenever the print of a paper changes, so that a stored snapshot names the template it was printed with. */
-export const LETTER_TEMPLATE_VERSION = 1;
+export const LETTER_TEMPLATE_VERSION = 2;
 export const CERTIFICATE_TEMPLATE_VERSION = 1;
 export const GOING_HOME_TEMPLATE_VERSION = 1;
 export const DAY_SHEET_TEMPLATE_VERSION = 1;
@@ -22,7 +25,8 @@ export type Moment = string;
 interface Sheet {
   templateVersion: number;
   paper: Paper;
-  lang: 'en';
+  /** The language that the paper was written in, its fixed words and what is frozen here alike. */
+  lang: Language;
   /** Also the creation date inside the file. */
   issuedAt: Moment;
   practice: PracticeOnPaper;
@@ -105,6 +109,8 @@ export interface StudyOnPaper {
   comment: string | null;
   /** The dog was examined by this protocol before: when, and joint by joint whether the change is more than the reading's error. */
   earlier?: { readOn: LocalDate; changes: string[] };
+  /** In a letter: where the dog stands among its breed, or why it is not set beside others. */
+  standing?: Standing;
   /** Views that the protocol asks for and that were not taken, each with the reason in plain words. */
   viewsMissing: { view: string; reason: string }[];
 }
@@ -252,6 +258,8 @@ export interface GoingHomeSnapshot extends Sheet {
     version: string;
     approvedBy: PersonOnPaper;
     approvedOn: LocalDate;
+    /** The language that the practice wrote it in, where it is not the sheet's. */
+    lang?: Language;
   };
   /** The number that answers now. */
   call: { phone: string; when: string };

@@ -1,29 +1,27 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { letterParts } from '../letter-parts.js';
 import { countText, fleschKincaidGrade, readingAge } from '../readability.js';
-import { amendedLetter, correctionLetter, goingHome, rejectedLetter, resultLetter } from '../samples.js';
-import { CERTIFICATE_TEXTS, CONSENT_TEXTS, GOING_HOME_TEXTS, LETTER_TEXTS, type DogWords } from './en.js';
+import { amendedLetter, correctionLetter, fewLetter, goingHome, placedLetter, rejectedLetter, resultLetter } from '../samples.js';
+import { noStanding } from '#libs/contracts/standing';
+import { standingWords } from './standing.js';
+import { wordsOnPaper } from '#libs/words/words';
+import type { DogWords } from '../dog-words.js';
+import { CERTIFICATE_TEXTS, CONSENT_TEXTS, GOING_HOME_TEXTS, LETTER_TEXTS } from './en.js';
 
 const dog: DogWords = { name: 'Brannoch', names: 'Brannoch’s', he: 'he', him: 'him', his: 'his' };
-const flat = (texts: (string | readonly string[])[]) => texts.flat();
+const t = wordsOnPaper('en');
+const filled = { ...dog, day: 'Monday', others: '', source: 'Smith et al. 1997', address: 'weirside.example/check', serial: '7QK2-M9XD-VT4F', from: '08:54', until: '09:40', at: '10:15' };
 
-const letterTexts = flat([
-  LETTER_TEXTS.sides(dog), LETTER_TEXTS.allRead, LETTER_TEXTS.noBlame, LETTER_TEXTS.noFigure, LETTER_TEXTS.cannotTell(dog), LETTER_TEXTS.mattersToo(dog),
-  LETTER_TEXTS.breeding, LETTER_TEXTS.seeVet(dog), LETTER_TEXTS.afterSleep(dog, { on: 'Monday', sheet: true }),
-  LETTER_TEXTS.afterSleep(dog, { on: 'Monday', sheet: false }), LETTER_TEXTS.beforeSleep(dog), LETTER_TEXTS.whoSees(''),
-  LETTER_TEXTS.statistics.yes('Monday'), LETTER_TEXTS.statistics.no('Monday'), LETTER_TEXTS.statistics.withdrawn('Monday'),
-  LETTER_TEXTS.check('weirside.example/check', '7QK2-M9XD-VT4F'), LETTER_TEXTS.replaces('Monday'), LETTER_TEXTS.oldSerial('7QK2-M9XD-VT4F'),
-  LETTER_TEXTS.corrects('Monday'), LETTER_TEXTS.rejected(dog), LETTER_TEXTS.again(dog),
-]);
-const goingHomeTexts = [
-  GOING_HOME_TEXTS.normal, GOING_HOME_TEXTS.whatToDo, GOING_HOME_TEXTS.call(dog), GOING_HOME_TEXTS.worried, GOING_HOME_TEXTS.slept(dog, { from: '08:54', until: '09:40' }),
-  GOING_HOME_TEXTS.reversed, GOING_HOME_TEXTS.woke, GOING_HOME_TEXTS.recovered(dog, '10:15'), GOING_HOME_TEXTS.tellVets(dog),
+const letterTexts = [
+  ...Object.values(LETTER_TEXTS).map((text) => t(text, filled)),
+  ...noStanding.map((why) => standingWords({ kind: 'none', why, region: 'hip', n: 13 }, dog).lead),
 ];
+const goingHomeTexts = Object.values(GOING_HOME_TEXTS).map((text) => t(text, filled));
 const ageOf = (texts: string[]) => readingAge(fleschKincaidGrade(countText(texts)));
 
 function letterText(letter: Parameters<typeof letterParts>[0]): string[] {
   return letterParts(letter).flatMap(({ blocks }) =>
-    blocks.flatMap((block) => (block.kind === 'list' ? block.items : block.kind === 'joints' ? [] : [block.text])),
+    blocks.flatMap((block) => (block.kind === 'list' ? block.items : block.kind === 'joints' || block.kind === 'twenty' ? [] : [block.text])),
   );
 }
 
@@ -34,7 +32,7 @@ describe('reading age', () => {
     const hard = letterTexts.flatMap((text) => text.split(/(?<=[.!?]) /)).filter((sentence) => countText([sentence]).words > 6 && ageOf([sentence]) > 15);
     expect(hard).toEqual([]);
   });
-  it.each([resultLetter, amendedLetter, correctionLetter, rejectedLetter])('of a whole letter ($kind) is 12 or under', (letter) => {
+  it.each([resultLetter, placedLetter, fewLetter, amendedLetter, correctionLetter, rejectedLetter])('of a whole letter ($kind) is 12 or under', (letter) => {
     expect(ageOf(letterText(letter))).toBeLessThanOrEqual(12);
   });
   it('of a whole going-home text is 12 or under', () => {
@@ -52,7 +50,7 @@ describe('words that never appear', () => {
   it('are in no text of a paper', () => {
     const fixed = [
       ...letterTexts, ...goingHomeTexts, ...Object.values(CONSENT_TEXTS), CERTIFICATE_TEXTS.caution, CERTIFICATE_TEXTS.limits(dog, 'both hips'),
-      CERTIFICATE_TEXTS.check('weirside.example/check'), ...[resultLetter, amendedLetter, correctionLetter, rejectedLetter].flatMap(letterText),
+      CERTIFICATE_TEXTS.check('weirside.example/check'), ...[resultLetter, placedLetter, fewLetter, amendedLetter, correctionLetter, rejectedLetter].flatMap(letterText),
     ];
     expect(fixed.filter((text) => NEVER.test(text))).toEqual([]);
   });

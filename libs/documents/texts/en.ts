@@ -1,18 +1,13 @@
-import type { Pronouns } from '../words.js';
+import type { Sentence } from '#libs/words/words';
+import type { DogWords } from '../dog-words.js';
 
 /**
  * The fixed words of the papers, in short sentences. A test holds them at a reading age of 12.
  * Behind them: worse grades go with more trouble on average, yet many dogs with a poor film never see a vet for it
  * (Krontveit et al., Prev Vet Med 2012;103:219-227); dogs kept lean have less arthritis of the hips
  * (Kealy et al., J Am Vet Med Assoc 2000;217:1678-1680).
+ * Each is also what its translation is found by.
  */
-
-export interface DogWords extends Pronouns {
-  /** What the owner calls the dog. */
-  name: string;
-  /** The same with the possessive: "Brannoch’s". */
-  names: string;
-}
 
 export const LETTER_HEADINGS = {
   whichDog: 'Which dog',
@@ -23,6 +18,7 @@ export const LETTER_HEADINGS = {
   whatWasFound: 'What was found',
   notRead: 'What could not be read',
   howSure: 'How sure this is',
+  among: 'Among other dogs of the breed',
   cannotTell: 'What the reading cannot tell',
   mattersToo: 'What matters too',
   breeding: 'For breeding',
@@ -33,54 +29,39 @@ export const LETTER_HEADINGS = {
   whoSees: 'Who sees this',
   check: 'How to check this paper',
   questions: 'Questions',
-} as const;
+} as const satisfies Record<string, Sentence>;
 
 export const LETTER_TEXTS = {
-  sides: (dog: DogWords) => `Left and right are ${dog.names} own.`,
+  sides: 'Left and right are {names} own.',
   allRead: 'Every joint that was sent could be read.',
   noBlame: 'This is nobody’s fault.',
+  secondLooks: 'We know how far two looks differ from a study in which dogs were X-rayed more than once ({source}).',
   noFigure: 'No published figure for this protocol says how far a second look might differ.',
-  cannotTell: (dog: DogWords) => [
-    `It does not tell whether ${dog.name} has pain or will be lame. It does not tell whether ${dog.he} will get arthritis later. It does not tell what ${dog.his} pups will have.`,
-    'Dogs with a worse reading have more trouble on the whole. But some dogs with a good reading have trouble. And many dogs with a poor one never need a vet for it.',
-  ],
-  mattersToo: (dog: DogWords) => [
-    `How much ${dog.he} weighs, how fast ${dog.he} grew, how ${dog.he} plays and runs, and the joints of ${dog.his} parents, brothers and sisters. Keeping ${dog.him} lean helps ${dog.his} joints. Ask us what weight is right.`,
-  ],
-  breeding: [
+  cannotTell: 'It does not tell whether {name} has pain or will be lame. It does not tell whether {he} will get arthritis later. It does not tell what {his} pups will have.',
+  onTheWhole: 'Dogs with a worse reading have more trouble on the whole. But some dogs with a good reading have trouble. And many dogs with a poor one never need a vet for it.',
+  mattersToo:
+    'How much {he} weighs, how fast {he} grew, how {he} plays and runs, and the joints of {his} parents, brothers and sisters. Keeping {him} lean helps {his} joints. Ask us what weight is right.',
+  breeding:
     'This is one fact among many. Health, temper, how close two dogs are in blood, and how many dogs the breed has all matter too. Please ask us or your breed’s adviser before you decide. We do not decide for you.',
-  ],
-  seeVet: (dog: DogWords) => [
-    `See a vet soon if ${dog.name} limps, is stiff after rest, hops with both hind legs at once, will not jump, or shows pain. Do so whatever this letter says.`,
-  ],
-  afterSleep: (dog: DogWords, given: { on: string; sheet: boolean }) => [
-    given.sheet
-      ? `The sheet you took home on ${given.on} was for the first days. If ${dog.his} breathing, drinking, coughing or mood has changed since then, call us.`
-      : `If ${dog.his} breathing, drinking, coughing or mood has changed since ${given.on}, call us.`,
-    `Sleep medicine always carries a small risk. Tell any vet that ${dog.he} had it, before ${dog.he} has it again. It should not be given again without a good reason.`,
-  ],
-  beforeSleep: (dog: DogWords) => [
-    `${dog.name} had no sleep medicine for these pictures. If ${dog.he} ever needs it, it carries a small risk. Talk with the vet first.`,
-  ],
-  whoSees: (others: string) =>
-    `You, our practice and the reading centre${others}. We show it to nobody else unless you agree or the law asks for it.`,
-  statistics: {
-    yes: (on: string) =>
-      `You said yes on ${on} to the use of the reading in the breed’s figures, without your name. You can change that. What has been printed by then stays printed.`,
-    no: (on: string) => `You said no on ${on} to the use of the reading in the breed’s figures. So it is not used there.`,
-    withdrawn: (on: string) =>
-      `You took back your yes to the breed’s figures on ${on}. What had been printed by then stays printed.`,
-  },
-  check: (address: string, serial: string) =>
-    `Open **${address}** and type **${serial}**. The page shows every fact printed on the certificate, and if it still stands. If one fact differs, the paper was changed.`,
-  replaces: (day: string) => `This letter replaces the one of ${day}. Please do not use that one any more.`,
-  oldSerial: (serial: string) => `The certificate ${serial} no longer stands. Its page says so.`,
-  corrects: (day: string) => `Our letter of ${day} was wrong. Please do not use it any more. We are sorry.`,
-  rejected: (dog: DogWords) => `This is nobody’s fault. It says nothing about ${dog.names} joints.`,
-  again: (dog: DogWords) =>
-    `New pictures may need sleep medicine again. That carries a small risk. So the vet looks at ${dog.name} first and talks with you. You may say no.`,
-} as const;
+  seeVet: 'See a vet soon if {name} limps, is stiff after rest, hops with both hind legs at once, will not jump, or shows pain. Do so whatever this letter says.',
+  withSheet: 'The sheet you took home on {day} was for the first days. If {his} breathing, drinking, coughing or mood has changed since then, call us.',
+  withoutSheet: 'If {his} breathing, drinking, coughing or mood has changed since {day}, call us.',
+  sleepRisk: 'Sleep medicine always carries a small risk. Tell any vet that {he} had it, before {he} has it again. It should not be given again without a good reason.',
+  beforeSleep: '{name} had no sleep medicine for these pictures. If {he} ever needs it, it carries a small risk. Talk with the vet first.',
+  whoSees: 'You, our practice and the reading centre{others}. We show it to nobody else unless you agree or the law asks for it.',
+  statisticsYes:
+    'You said yes on {day} to the use of the reading in the breed’s figures, without your name. You can change that. The next count then leaves it out. What was counted or printed by then stays, as numbers without a name.',
+  statisticsNo: 'You said no on {day} to the use of the reading in the breed’s figures. So it is not used there.',
+  statisticsWithdrawn: 'You took back your yes to the breed’s figures on {day}. What had been printed by then stays printed.',
+  check: 'Open **{address}** and type **{serial}**. The page shows every fact printed on the certificate, and if it still stands. If one fact differs, the paper was changed.',
+  replaces: 'This letter replaces the one of {day}. Please do not use that one any more.',
+  oldSerial: 'The certificate {serial} no longer stands. Its page says so.',
+  corrects: 'Our letter of {day} was wrong. Please do not use it any more. We are sorry.',
+  rejected: 'This is nobody’s fault. It says nothing about {names} joints.',
+  again: 'New pictures may need sleep medicine again. That carries a small risk. So the vet looks at {name} first and talks with you. You may say no.',
+} as const satisfies Record<string, Sentence>;
 
+/** The certificate is its issuer's, and what is printed on it is signed: it is written in English alone. */
 export const CERTIFICATE_TEXTS = {
   limits: (dog: DogWords, joints: string) =>
     `These readings describe ${joints} on one day. They do not tell whether ${dog.name} has pain or will be lame, whether ${dog.he} will get arthritis later, or what ${dog.his} pups will have.`,
@@ -93,17 +74,15 @@ export const CERTIFICATE_TEXTS = {
 export const GOING_HOME_TEXTS = {
   normal: 'Normal tonight',
   whatToDo: 'What to do',
-  call: (dog: DogWords) => `Call at once if ${dog.name}`,
+  call: 'Call at once if {name}',
   worried: '**or if you are worried.**',
-  slept: (dog: DogWords, times: { from: string; until: string }) =>
-    `${dog.name} slept with medicine from **${times.from} to ${times.until}**`,
-  reversed: 'and was woken with another one.',
-  woke: 'and then woke up.',
-  recovered: (dog: DogWords, at: string) => `At **${at}** ${dog.he} was awake enough to go home with you.`,
-  tellVets: (dog: DogWords) => `Tell any vet that ${dog.he} had sleep medicine today, before ${dog.he} has it again.`,
-} as const;
+  reversed: '{name} slept with medicine from **{from} to {until}** and was woken with another one.',
+  woke: '{name} slept with medicine from **{from} to {until}** and then woke up.',
+  recovered: 'At **{at}** {he} was awake enough to go home with you.',
+  tellVets: 'Tell any vet that {he} had sleep medicine today, before {he} has it again.',
+} as const satisfies Record<string, Sentence>;
 
 export const CONSENT_TEXTS = {
   intro: 'This is your copy of what you were told and what you answered. You may take back a yes at any time. Call us or write to us.',
   notUndone: 'What can no longer be undone',
-} as const;
+} as const satisfies Record<string, Sentence>;
