@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { ScienceError } from '#libs/science/error';
 import { parseDay } from '#libs/science/local-day';
+import { t } from '#libs/words/spoken';
 import { badInput, notFound, StepError } from './refusal.js';
 
 type Issue = z.core.$ZodIssue;
@@ -22,7 +23,7 @@ function nearest(issue: Issue): Issue {
 
 /** The database keeps no zero sign; a scanner or a damaged file may send one. */
 function refuseUnwritable(value: unknown, path: string[]): void {
-  if (typeof value === 'string' && value.includes('\0')) throw badInput(path.join('.'), 'This holds a sign that cannot be kept. Type it again.');
+  if (typeof value === 'string' && value.includes('\0')) throw badInput(path.join('.'), t('This holds a sign that cannot be kept. Type it again.'));
   if (value !== null && typeof value === 'object') for (const [key, inner] of Object.entries(value)) refuseUnwritable(inner, [...path, key]);
 }
 
@@ -49,7 +50,7 @@ export const existingDay = (path: string, day: string): string => asField(path, 
 
 /** An existing day that has come. */
 export function pastDay(path: string, day: string, today: string): string {
-  if (existingDay(path, day) > today) throw badInput(path, `${day} is still to come; today is ${today}. Write a day up to today.`);
+  if (existingDay(path, day) > today) throw badInput(path, t('{day} is still to come; today is {today}. Write a day up to today.', { day, today }));
   return day;
 }
 

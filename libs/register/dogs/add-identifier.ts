@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { addIdentifier as contract, type Dog } from '#libs/contracts/register';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -27,7 +28,7 @@ export async function addIdentifier(deps: RegisterDeps, actor: Actor, dog: strin
     const current = await tx.dogIdentifier.findMany({ where: { dogId: dog, until: null } });
     for (const old of current) {
       const since = old.from.toISOString().slice(0, 10);
-      if (from < since) throw badInput('from', `The number in the record is from ${since}; the new one cannot start before it.`);
+      if (from < since) throw badInput('from', t('The number in the record is from {since}; the new one cannot start before it.', { since }));
     }
     await tx.dogIdentifier.updateMany({ where: { dogId: dog, until: null }, data: { until: asDate(from) } });
     await tx.dogIdentifier.create({ data: { practiceId: actor.practice, dogId: dog, ...number, from: asDate(from) } });

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { addPersonRole as contract, type Dog } from '#libs/contracts/register';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -18,13 +19,13 @@ export async function addPersonRole(deps: RegisterDeps, actor: Actor, dog: strin
     await ownDog(tx, actor, dog);
     const from = pastDay('from', wanted.from, await practiceDay(tx, actor, deps.clock.now()));
     const until = wanted.until === undefined ? null : existingDay('until', wanted.until);
-    if (until !== null && until < from) throw badInput('until', 'The last day lies before the first one.');
+    if (until !== null && until < from) throw badInput('until', t('The last day lies before the first one.'));
     const person = await ownPerson(tx, actor, wanted.person, 'person');
     const role = { dogId: dog, personId: person.id, role: wanted.role };
     const standing = await tx.dogRole.findFirst({ where: { ...role, until: null } });
     if (!standing) await tx.dogRole.create({ data: { ...role, practiceId: actor.practice, from: asDate(from), until: until && asDate(until) } });
-    else if (until === null) throw new StepError('ALREADY_THERE', `${person.name} is that to this dog already. To end it, name its last day.`);
-    else if (asDate(until) < standing.from) throw badInput('until', `It stands since ${standing.from.toISOString().slice(0, 10)}; the last day lies before that.`);
+    else if (until === null) throw new StepError('ALREADY_THERE', t('{person} is that to this dog already. To end it, name its last day.', { person: person.name }));
+    else if (asDate(until) < standing.from) throw badInput('until', t('It stands since {slice}; the last day lies before that.', { slice: standing.from.toISOString().slice(0, 10) }));
     else await tx.dogRole.update({ where: { id: standing.id }, data: { until: asDate(until) } });
     await noteChange(tx, actor, until ? 'endPersonRole' : 'addPersonRole', dog, { person: person.id, role: wanted.role });
     return dogIn(tx, dog);

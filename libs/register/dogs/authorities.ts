@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { newAuthority, type Authority } from '#libs/contracts/people';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -30,12 +31,12 @@ export function addAuthority(deps: RegisterDeps, actor: Actor, dog: string, inpu
     await ownDog(tx, actor, dog);
     const from = pastDay('from', wanted.from, await practiceDay(tx, actor, deps.clock.now()));
     const until = existingDay('until', wanted.until);
-    if (until < from) throw badInput('until', 'The last day lies before the first one.');
+    if (until < from) throw badInput('until', t('The last day lies before the first one.'));
     const agent = await ownPerson(tx, actor, wanted.agent, 'agent');
     const owner = await ownPerson(tx, actor, wanted.owner, 'owner');
-    if (agent.id === owner.id) throw badInput('agent', 'An owner needs no authority for themselves.');
+    if (agent.id === owner.id) throw badInput('agent', t('An owner needs no authority for themselves.'));
     const owns = await tx.dogRole.findFirst({ where: { dogId: dog, personId: owner.id, role: { in: ['owner', 'coOwner'] }, until: null }, select: { id: true } });
-    if (!owns) throw badInput('owner', `${owner.name} does not own this dog. Only an owner gives an authority.`);
+    if (!owns) throw badInput('owner', t('{owner} does not own this dog. Only an owner gives an authority.', { owner: owner.name }));
     const row = await tx.authority.create({ data: { practiceId: actor.practice, dogId: dog, agentId: agent.id, ownerId: owner.id, covers: wanted.covers, from: asDate(from), until: asDate(until), evidence: wanted.evidence, at: deps.clock.now() } });
     const known = await tx.dogRole.findFirst({ where: { dogId: dog, personId: agent.id, role: 'agent', until: null }, select: { id: true } });
     if (!known) await tx.dogRole.create({ data: { practiceId: actor.practice, dogId: dog, personId: agent.id, role: 'agent', from: asDate(from) } });

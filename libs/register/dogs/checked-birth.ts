@@ -1,4 +1,5 @@
 import type { Birth } from '#libs/contracts/register';
+import { t } from '#libs/words/spoken';
 import { existingDay, pastDay } from '../parse-input.js';
 import { badInput } from '../refusal.js';
 
@@ -9,8 +10,8 @@ const FIRST_YEAR = '1990';
 export function checkedBirth(birth: Birth, today: string): Birth {
   const earliest = pastDay('birth.earliest', birth.earliest, today);
   const latest = existingDay('birth.latest', birth.latest);
-  if (latest < earliest) throw badInput('birth.latest', `The latest day of birth, ${latest}, lies before the earliest, ${earliest}. Swap or correct them.`);
-  if (birth.precision === 'day' && latest !== earliest) throw badInput('birth.latest', 'A birth known to the day has one day. Choose month, year or estimate, or write the same day twice.');
-  if (earliest.slice(0, 4) < FIRST_YEAR) throw badInput('birth.earliest', `No dog lives that long. Look at the year ${earliest.slice(0, 4)} again.`);
+  if (latest < earliest) throw badInput('birth.latest', t('The latest day of birth, {latest}, lies before the earliest, {earliest}. Swap or correct them.', { latest, earliest }));
+  if (birth.precision === 'day' && latest !== earliest) throw badInput('birth.latest', t('A birth known to the day has one day. Choose month, year or estimate, or write the same day twice.'));
+  if (earliest.slice(0, 4) < FIRST_YEAR) throw badInput('birth.earliest', t('No dog lives that long. Look at the year {slice} again.', { slice: earliest.slice(0, 4) }));
   return { earliest, latest: latest > today ? today : latest, precision: birth.precision };
 }

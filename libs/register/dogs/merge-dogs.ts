@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { mergeDogs as contract } from '#libs/contracts/people';
 import type { Dog } from '#libs/contracts/register';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -17,11 +18,11 @@ import { TWIN_PAIRS } from './twin-sql.js';
  */
 export async function mergeDogs(deps: RegisterDeps, actor: Actor, kept: string, input: z.input<typeof contract>, restate: Restate): Promise<Dog> {
   const { gone, why } = parseInput(contract, input);
-  if (gone === kept) throw badInput('gone', 'This is the same entry. Choose the other one.');
+  if (gone === kept) throw badInput('gone', t('This is the same entry. Choose the other one.'));
   return deps.db.practice(actor.practice, async (tx) => {
     // Always in one order, so that two desks cannot wait for each other.
     for (const dog of [knownId(kept), knownId(gone)].sort()) await ownDog(tx, actor, dog);
-    if (!actor.roles.some((r) => r === 'manager' || r === 'desk')) throw new StepError('NOT_YOUR_ROLE', 'The desk or the practice manager merges two entries of one dog.');
+    if (!actor.roles.some((r) => r === 'manager' || r === 'desk')) throw new StepError('NOT_YOUR_ROLE', t('The desk or the practice manager merges two entries of one dog.'));
     await refuseStrangers(tx, actor, kept, gone);
     const { animalId, callName } = await tx.dog.findUniqueOrThrow({ where: { id: gone }, select: { animalId: true, callName: true } });
     await moveNames(tx, actor, kept, gone, callName);
@@ -44,9 +45,9 @@ export async function mergeDogs(deps: RegisterDeps, actor: Actor, kept: string, 
 /** Only entries that look like one dog are merged: two dogs in one record cannot be told apart again. */
 async function refuseStrangers(tx: Tx, actor: Actor, kept: string, gone: string): Promise<void> {
   const merged = await tx.dogMerge.findFirst({ where: { goneId: { in: [kept, gone] } }, select: { animalId: true } });
-  if (merged) throw new StepError('ALREADY_THERE', `The entry ${merged.animalId} was merged already.`);
+  if (merged) throw new StepError('ALREADY_THERE', t('The entry {animalId} was merged already.', { animalId: merged.animalId }));
   const pairs = await tx.$queryRawUnsafe<{ a: string }[]>(`SELECT t.a FROM (${TWIN_PAIRS}) t WHERE t.a IN ($2::uuid, $3::uuid) AND t.b IN ($2::uuid, $3::uuid)`, actor.practice, kept, gone);
-  if (pairs.length === 0) throw badInput('gone', 'These two share neither a number nor a name with a birth, or differ in sex. Look again; if they are one dog, correct the wrong entry first.');
+  if (pairs.length === 0) throw badInput('gone', t('These two share neither a number nor a name with a birth, or differ in sex. Look again; if they are one dog, correct the wrong entry first.'));
 }
 
 /** Its names become earlier names; what the dog is called now does not change. */

@@ -1,4 +1,5 @@
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import { shown } from '../dog-of-row.js';
 import { oneAtATime } from '../one-at-a-time.js';
@@ -16,7 +17,7 @@ export async function refuseKnownNumber(tx: Tx, actor: Actor, { kind, value }: C
     WHERE i.practice_id = ${actor.practice}::uuid AND i.value = ${value} AND i.kind IN ('transponder', 'olderTransponder')`;
   const holder = holders.find((h) => h.id !== dog) ?? holders.find((h) => h.until === null);
   if (!holder) return;
-  const whose = holder.id === dog ? 'this dog already' : `${holder.callName} (${holder.animalId}) already. Open that dog, or read the number once more`;
-  const message = `${shown(kind, value)} belongs to ${whose}.`;
+  const whose = holder.id === dog ? t('this dog already') : t('{callName} ({animalId}) already. Open that dog, or read the number once more', { callName: holder.callName, animalId: holder.animalId });
+  const message = t('{kind} belongs to {whose}.', { kind: shown(kind, value), whose });
   throw new StepError('ALREADY_THERE', message, { fields: [{ path, message }] });
 }

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { newPerson, type Person } from '#libs/contracts/register';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -16,7 +17,7 @@ export async function amendPerson(deps: RegisterDeps, actor: Actor, person: stri
     const before = await tx.person.findFirst({ where: { id: knownId(person), practiceId: actor.practice } });
     if (!before) throw notFound();
     reachable(wanted, '');
-    if (before.erasedAt) throw new StepError('NOT_AT_THIS_STEP', 'What was known of this person has been erased. Enter the person anew.');
+    if (before.erasedAt) throw new StepError('NOT_AT_THIS_STEP', t('What was known of this person has been erased. Enter the person anew.'));
     const after = personColumns(wanted);
     await tx.person.update({ where: { id: person }, data: after, select: { id: true } });
     const fields = (Object.keys(after) as (keyof typeof after)[]).filter((field) => before[field] !== after[field]);

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { z } from 'zod';
 import type { newPerson } from '#libs/contracts/register';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import { badInput } from '../refusal.js';
 
@@ -11,8 +12,8 @@ export interface Known { id: string; name: string }
 /** Who is to get mail needs an address for it; so does who is to get letters. */
 export function reachable(entry: PersonEntry, path: string): void {
   const at = (field: string) => (path ? `${path}.${field}` : field);
-  if (entry.channel === 'mail' && !entry.email) throw badInput(at('email'), 'A mail address is needed to send mail. Write it, or choose post or nothing.');
-  if (entry.channel === 'post' && !entry.address) throw badInput(at('address'), 'An address is needed to send letters. Write it, or choose mail or nothing.');
+  if (entry.channel === 'mail' && !entry.email) throw badInput(at('email'), t('A mail address is needed to send mail. Write it, or choose post or nothing.'));
+  if (entry.channel === 'post' && !entry.address) throw badInput(at('address'), t('An address is needed to send letters. Write it, or choose mail or nothing.'));
 }
 
 export const personColumns = (entry: PersonEntry) => ({
@@ -29,6 +30,6 @@ export async function insertPerson(tx: Tx, actor: Actor, entry: PersonEntry, pat
 /** Somebody in this practice's own register; anybody else is answered as not there. */
 export async function ownPerson(tx: Tx, actor: Actor, id: string, path: string): Promise<Known> {
   const row = await tx.person.findFirst({ where: { id, practiceId: actor.practice, erasedAt: null }, select: { id: true, name: true } });
-  if (!row) throw badInput(path, 'This person is not in your register.');
+  if (!row) throw badInput(path, t('This person is not in your register.'));
   return row;
 }

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { newEquipment, type PracticeScreen } from '#libs/contracts/register';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -15,7 +16,7 @@ export async function addEquipment(deps: RegisterDeps, actor: Actor, input: z.in
   const checkedUntil = asDate(existingDay('checkedUntil', wanted.checkedUntil));
   return changePractice(deps, actor, async ({ tx, practice }) => {
     if (await tx.equipment.findFirst({ where: { practiceId: practice.id, name: wanted.name }, select: { id: true } }))
-      throw new StepError('ALREADY_THERE', `There is a device named ${wanted.name} already. Add its new check to it, or give this one another name.`);
+      throw new StepError('ALREADY_THERE', t('There is a device named {wanted} already. Add its new check to it, or give this one another name.', { wanted: wanted.name }));
     const device = await tx.equipment.create({ data: { ...wanted, checkedUntil, practiceId: practice.id } });
     await noteChange(tx, actor, 'addEquipment', device.id, { checkedUntil: wanted.checkedUntil });
   });

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { newReader, type PracticeScreen } from '#libs/contracts/register';
 import type { Tx } from '#libs/platform/database/db';
 import { hashPassword } from '#libs/platform/passwords/password';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -26,7 +27,7 @@ export async function addReader(deps: RegisterDeps, actor: Actor, centre: string
     const at = await tx.centre.findFirst({ where: { id: centre, schemeId: practice.schemeId }, select: { registeredBy: true } });
     if (!at) throw notFound();
     // A reader sees the packages of every practice that sends there.
-    if (at.registeredBy !== actor.practice) throw new StepError('NOT_YOUR_ROLE', 'This centre was not registered by your practice. Its readers are added by whoever registered it.');
+    if (at.registeredBy !== actor.practice) throw new StepError('NOT_YOUR_ROLE', t('This centre was not registered by your practice. Its readers are added by whoever registered it.'));
     const id = randomUUID();
     // A practice does not see who works at a centre, so the new row is not read back.
     const insert = tx.$executeRaw`INSERT INTO staff (id, scheme_id, centre_id, name, email, password_hash, roles, active)

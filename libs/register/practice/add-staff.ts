@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { roleNames } from '#libs/contracts/common';
 import { newStaff, type PracticeScreen } from '#libs/contracts/register';
 import { hashPassword } from '#libs/platform/passwords/password';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -19,7 +20,7 @@ export async function addStaff(deps: RegisterDeps, actor: Actor, input: z.input<
   managersOnly(actor);
   const wanted = parseInput(newStaff, input);
   const strange = wanted.roles.find((role) => !practiceRoles.some((own) => own === role));
-  if (strange) throw badInput('roles', `A ${roleNames[strange]} does not belong to a practice. Leave that role out.`);
+  if (strange) throw badInput('roles', t('A {strange} does not belong to a practice. Leave that role out.', { strange: t.known(roleNames[strange]) }));
   const passwordHash = await hashPassword(wanted.password);
   return changePractice(deps, actor, async ({ tx, practice }) => {
     const id = randomUUID();

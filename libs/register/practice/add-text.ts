@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { newText, type PracticeScreen } from '#libs/contracts/register';
 import { dosesIn } from '#libs/documents/doses';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { noteChange } from '../note-change.js';
@@ -21,7 +22,7 @@ export async function addText(deps: RegisterDeps, actor: Actor, input: z.input<t
   const wanted = parseInput(newText, input);
   for (const field of ['title', 'body'] as const) {
     const doses = dosesIn(wanted[field]);
-    if (doses.length > 0) throw badInput(field, `This names a dose (${doses.map((words) => `“${words.trim()}”`).join(', ')}). Take it out: a vet gives doses by prescription, never in a text for every dog.`);
+    if (doses.length > 0) throw badInput(field, t('This names a dose ({join}). Take it out: a vet gives doses by prescription, never in a text for every dog.', { join: doses.map((words) => `“${words.trim()}”`).join(', ') }));
   }
   return changePractice(deps, actor, async ({ tx, practice, now }) => {
     const version = await nextVersion(tx, practice.id, wanted);

@@ -3,7 +3,7 @@ import { stepLabels } from '#libs/pathway/words';
 import { ScienceError } from '#libs/science/error';
 import { parseAccession } from '#libs/science/identifiers/accession';
 import { normaliseScan } from '#libs/science/identifiers/normalise-scan';
-import { findProtocol } from '#libs/science/protocols/catalogue';
+import { stepName, studyName } from '../spoken-names.js';
 import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { shown } from '../dog-of-row.js';
@@ -60,5 +60,5 @@ const dogWords = ({ id, name, callName, breed, sex, number, owner }: DogLine) =>
 const orderWords = ({ id, accession, dog, day, step, studies }: OrderLine) => ({
   id,
   accession,
-  line: [dog, ...studies.map((s) => findProtocol(s.protocol, s.version)?.deskName ?? s.protocol), day, stepLabels[step]].filter(Boolean).join(', '),
+  line: [dog, ...studies.map(studyName), day, stepName(step)].filter(Boolean).join(', '),
 });
