@@ -5,12 +5,14 @@ import { factKinds } from '#libs/pathway/fact-kinds';
 import type { FactType, Role } from '#libs/pathway/facts';
 import type { Hold } from '#libs/pathway/evaluation';
 import { holdSentence } from '#libs/pathway/words';
+import { t } from '#libs/words/spoken';
 import { writesOwnersWord } from './consent/owners-word.js';
 import type { Actor } from './record/actor.js';
 import { append } from './record/append.js';
 import { lockOrder } from './record/order-record.js';
 import type { StepDeps } from './record/step-deps.js';
 import { notFound, StepError } from './record/step-error.js';
+import { refuseElsewhere } from './record/where-done.js';
 import { workOn, type Stated, type Work } from './record/work.js';
 import { useCases } from './use-cases.js';
 
@@ -18,20 +20,21 @@ type AnyUseCase = (work: Work, on: string, input: unknown) => Stated[] | Promise
 
 /**
  * The one way in which a person changes an order: locked, judged by the pathway, stated by its use case,
- * appended and read anew, in one transaction. `then` sees the order as it is afterwards, in the same transaction.
+ * appended and read anew, in one transaction. `then` sees the order as it is afterwards, in the same transaction,
+ * and whether the request had been done before.
  */
-export async function act<T>(deps: StepDeps, actor: Actor, order: string, action: ActionName, request: ActionRequest, then: (work: Work) => Promise<T>): Promise<T> {
+export async function act<T>(deps: StepDeps, actor: Actor, order: string, action: ActionName, request: ActionRequest, then: (work: Work, again: boolean) => Promise<T>): Promise<T> {
   const input = parse(action, request.input);
   return deps.db.practice(actor.practice, async (tx) => {
     const record = await lockOrder(tx, order);
     if (!record) throw notFound();
     const work = workOn(tx, deps.clock.now(), actor, record, deps.publicUrl);
     // A request that came twice, because its first answer got lost, is answered and not done again.
-    if (record.facts.some((f) => f.id === request.key)) return then(work);
+    if (record.facts.some((f) => f.id === request.key)) return then(work, true);
     const role = permit(work, action, request, input);
     const stated = await (useCases[action] as AnyUseCase)(work, request.on, input);
     await append(work, stated, { key: request.key, role, action, ...(request.at ? { at: request.at } : {}) });
-    return then(work);
+    return then(work, false);
   });
 }
 
@@ -44,6 +47,7 @@ function parse(action: ActionName, input: unknown): unknown {
 
 /** The role in which this person may do it now; else the reasons, in words. */
 function permit(work: Work, action: ActionName, request: ActionRequest, input: unknown): Role {
+  refuseElsewhere(work, action);
   const kind = factKinds[actions[action as Action].writes].kind;
   const roles = rolesFor(work.actor, action, input);
   const answers = roles.map((role) => ({ role, answer: decide(work.evaluation, action as Action, { scope: actions[action as Action].scope, id: request.on }, role) }));
@@ -69,8 +73,8 @@ function rolesFor(actor: Actor, action: ActionName, input: unknown): Role[] {
   return [(input as { signerRole?: 'owner' | 'agent' }).signerRole ?? 'owner'];
 }
 
-/** Nobody decides upon these: what the program says of its own mail, and the readings of a sleeping dog, which come every few minutes. */
-const BESIDE_THE_POINT: ReadonlySet<string> = new Set(['sendOutcome', 'letterOutcome', 'chaseSent', 'readingTaken'] satisfies FactType[]);
+/** Nobody decides upon these: what the program says of its own mail, and the readings of a sleeping dog, which come every few minutes, and points on a film. */
+const BESIDE_THE_POINT: ReadonlySet<string> = new Set(['sendOutcome', 'letterOutcome', 'chaseSent', 'readingTaken', 'filmMarked'] satisfies FactType[]);
 
 function sameVersion(work: Work, version: number | undefined): void {
   const changed = work.order.facts.slice(version ?? 0).filter((f) => !BESIDE_THE_POINT.has(f.type)).map((f) => ({ type: f.type, at: f.rec, by: f.byName }));
@@ -83,7 +87,7 @@ function refusal(work: Work, codes: string[]): StepError {
   const all: Hold[] = [work.evaluation.order, ...Object.values(work.evaluation.visits), ...Object.values(work.evaluation.studies)].flatMap((s) => s.holds);
   const because = codes.map((code) => {
     const hold = all.find((h) => h.code === code);
-    return { code, words: hold ? holdSentence(hold) : code };
+    return { code, words: hold ? holdSentence(hold, { t }) : code };
   });
   return new StepError('HELD', because.map((b) => b.words).join(' '), { because });
 }

@@ -2,6 +2,7 @@ import type { StepDeps } from './record/step-deps.js';
 
 const WORDS: Record<string, string> = {
   'send-message': 'A mail could not be sent. Look at the address and the mail server, then try again.',
+  'deliver-package': 'The films could not be brought to the centre.',
   'print-document': 'A paper could not be printed.',
   'chase-study': 'The reminder to the centre could not be made.',
   'wake-order': 'This order could not be brought up to date.',
@@ -18,4 +19,11 @@ export async function recordProblem(deps: StepDeps, job: { name: string; payload
       SELECT ${id}::uuid, ${job.name}, ${JSON.stringify(job.payload)}::jsonb, ${words}
       WHERE NOT EXISTS (SELECT 1 FROM problem WHERE order_id = ${id}::uuid AND job = ${job.name} AND payload = ${JSON.stringify(job.payload)}::jsonb AND resolved_at IS NULL)`;
   });
+}
+
+/** What failed before has now been done, by the sweep or by a person who asked for it: nobody need look at it any more. */
+export async function settleProblem(deps: StepDeps, job: { name: string; payload: Record<string, unknown> }): Promise<void> {
+  if (Object.keys(job.payload).length === 0) return;
+  await deps.db.system('settle a problem', (tx) => tx.$executeRaw`
+    UPDATE problem SET resolved_at = ${deps.clock.now()}, resolved_by = 'done since' WHERE job = ${job.name} AND payload = ${JSON.stringify(job.payload)}::jsonb AND resolved_at IS NULL`);
 }

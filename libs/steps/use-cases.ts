@@ -54,6 +54,7 @@ import { recordHarm } from './order/record-harm.js';
 import { recordTransfer } from './order/record-transfer.js';
 import { endStudy } from './quality/end-study.js';
 import { judgeView } from './quality/judge-view.js';
+import { markFilm } from './quality/mark-film.js';
 import { seeProtocolChange } from './quality/see-protocol-change.js';
 import { settleViews } from './quality/settle-views.js';
 import { giveSheet } from './recovery/give-sheet.js';
@@ -78,6 +79,7 @@ import { enterResult } from './result/enter-result.js';
 import { explainResult } from './result/explain-result.js';
 import { keyResult } from './result/key-result.js';
 import { refuseResult } from './result/refuse-result.js';
+import { askWhichStands } from './result/ask-which-stands.js';
 import { settleConflict } from './result/settle-conflict.js';
 import { withdrawResult } from './result/withdraw-result.js';
 import { examine } from './sedation/examine.js';
@@ -98,10 +100,10 @@ export const useCases: { [A in ActionName]: UseCase<A> } = {
   acknowledge, rejectFilms,
   assignFilm, disownFilm, endImaging, logRoom, stopImaging, takeView,
   addStudy, agreeTransfer, cancelOrder, chooseLetterTime, confirmAddressees, erasePerson, handOver, liftLegalHold, liftSilence, nameCaseOwner, namePayer, nameSigners, openVisit, recordDeath, recordHarm, recordTransfer,
-  endStudy, judgeView, seeProtocolChange, settleViews,
+  endStudy, judgeView, markFilm, seeProtocolChange, settleViews,
   giveSheet, sendHome, signRecovery,
   acceptReferral, closeReferral, offerReferral,
   recordCall, recordOutcome, releaseAgain, releaseCorrection, releaseFilmsRejected, releaseLetter, resolveLetter, setPhoneFirst,
-  acceptResult, askAppeal, closeAppeal, decideAfterDeath, enterResult, explainResult, keyResult, refuseResult, settleConflict, withdrawResult,
+  acceptResult, askAppeal, askWhichStands, closeAppeal, decideAfterDeath, enterResult, explainResult, keyResult, refuseResult, settleConflict, withdrawResult,
   examine, recordDrug, recordEvent, recordReading, signPlan, startSedation, topUp,
 };

@@ -1,5 +1,6 @@
 import { localDay } from '#libs/pathway/zones';
-import { shortDay } from '../record/day-words.js';
+import { t } from '#libs/words/spoken';
+import { spokenDay } from '../record/day-words.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import type { Work } from '../record/work.js';
@@ -17,5 +18,5 @@ async function askAboutJump(work: Work, weightKg: number): Promise<void> {
   const last = await lastWeight(work);
   if (!last || Math.abs(weightKg / last.weightKg - 1) <= JUMP) return;
   const zone = work.order.rules.practices[work.actor.practice]?.zone ?? 'UTC';
-  throw badInput('weightKg', `The dog weighed ${last.weightKg} kg on ${shortDay(localDay(last.at.toISOString(), zone))}. Weigh again; if ${weightKg} kg is right, say that you weighed again.`);
+  throw badInput('weightKg', t('The dog weighed {weightKg} kg on {toISOString}. Weigh again; if {weightKg2} kg is right, say that you weighed again.', { weightKg: last.weightKg, toISOString: spokenDay(localDay(last.at.toISOString(), zone)), weightKg2: weightKg }));
 }

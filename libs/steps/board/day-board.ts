@@ -4,9 +4,11 @@ import { evaluate } from '#libs/pathway/evaluate';
 import { isRoutine } from '#libs/pathway/routine';
 import { isOpenVisit } from '#libs/pathway/steps';
 import { localDay } from '#libs/pathway/zones';
-import { findProtocol } from '#libs/science/protocols/catalogue';
 import { DOG } from '#libs/register/dog-sql';
 import type { DogRow } from '#libs/register/dog-of-row';
+import { studyName } from '#libs/register/spoken-names';
+import { countUnmatched } from '../gateway/unmatched.js';
+import { countLeft } from '../results-in/left-readings.js';
 import { mayDo } from '../order-screen/holds-and-next.js';
 import { namesOf } from '../order-screen/names.js';
 import { threadScreen, titleAndRest } from '../order-screen/thread-screen.js';
@@ -31,9 +33,9 @@ export async function dayBoard(deps: StepDeps, actor: Actor, zone: string, asked
   const now = deps.clock.now();
   const today = localDay(now.toISOString(), zone);
   const day = asked ?? today;
-  const rows = await deps.db.practice(actor.practice, async (tx) => {
+  const { rows, unmatched, readingsLeft } = await deps.db.practice(actor.practice, async (tx) => {
     await audit(tx, { by: actor.id, role: actor.roles[0] ?? 'none', action: 'viewDayBoard', practice: actor.practice, subject: day });
-    return tx.$queryRawUnsafe<Row[]>(BOARD, day, actor.practice);
+    return { rows: await tx.$queryRawUnsafe<Row[]>(BOARD, day, actor.practice), unmatched: await countUnmatched(tx, actor.practice), readingsLeft: await countLeft(tx) };
   });
   const board: BoardRow[] = [];
   const tasks: DayBoard['tasks'] = [];
@@ -45,7 +47,7 @@ export async function dayBoard(deps: StepDeps, actor: Actor, zone: string, asked
   board.sort((a, b) => a.start.localeCompare(b.start) || a.dog.localeCompare(b.dog));
   const count = (test: (r: BoardRow) => boolean) => board.filter(test).length;
   return {
-    day, today, now: now.toISOString(), zone, rows: board, tasks,
+    day, today, now: now.toISOString(), zone, unmatched, readingsLeft, rows: board, tasks,
     counts: {
       visits: board.length, home: count((r) => r.step === 'home'), here: count((r) => ['admitted', 'sedated', 'imaged', 'recovered'].includes(r.step)),
       toCome: count((r) => r.step === 'booked'), ended: count((r) => ['cancelled', 'missed', 'turnedAway', 'died'].includes(r.step)),
@@ -70,7 +72,7 @@ function draw(row: Row, actor: Actor, now: Date): { visits: (BoardRow & { day: s
       day: v.day!, order: order.id, visit: v.id, accession: order.accession, start: v.start ?? '', room: String(booked?.detail?.roomName ?? ''),
       dog: row.dog.callName, breed: row.dog.breed, transponder: row.dog.identifiers.find((i) => !i.until && i.kind === 'transponder')?.value ?? null,
       staff: ['operatorName', 'vetName', 'nurseName'].map((who) => booked?.detail?.[who]).filter((name) => typeof name === 'string'), owner: owner?.name ?? '', phone: owner?.phone ?? '',
-      studies: v.studies.map((s) => shortName(evaluation.studies[s]!)), step: v.step, road,
+      studies: v.studies.map((s) => studyName(evaluation.studies[s]!)), step: v.step, road,
       waitsForMe: road.hold !== null && first !== undefined && first.ways.some((w) => mayDo(w, actor)) && first.who.some((w) => actor.roles.includes(w)),
       over: !isOpenVisit(v.step),
     };
@@ -80,5 +82,3 @@ function draw(row: Row, actor: Actor, now: Date): { visits: (BoardRow & { day: s
   const tasks = first ? [{ order: order.id, accession: order.accession, dog: row.dog.callName, ...titleAndRest(first, naming), forMe: first.who.some((w) => actor.roles.includes(w)) }] : [];
   return { visits, tasks };
 }
-
-const shortName = (s: { protocol: string; version: string }): string => findProtocol(s.protocol, s.version)?.deskName ?? s.protocol;

@@ -10,6 +10,7 @@ import { viewer } from '#libs/register/viewed-sql';
 import { staffOnly } from '#libs/register/who-may';
 import { currentProtocols } from '#libs/science/protocols/catalogue';
 import type { Protocol } from '#libs/science/protocols/types';
+import { t } from '#libs/words/spoken';
 import { BOOKING, type BookingSource } from './booking-source.js';
 import { earlierOrders } from './earlier-orders.js';
 import { estimateOf } from './estimate-of.js';
@@ -35,7 +36,7 @@ export async function bookingOptions(deps: RegisterDeps, actor: Actor, input: z.
   return {
     day,
     studies: studies.map(({ protocol, problems, says }) => ({
-      protocol: protocol.code, version: protocol.version, name: protocol.deskName, views: protocol.views.filter((v) => v.required).length,
+      protocol: protocol.code, version: protocol.version, name: t.known(protocol.deskName), views: protocol.views.filter((v) => v.required).length,
       centres: readersOf(source, protocol).map(({ id, name }) => ({ id, name })), problems, says,
     })),
     slots: source.dog.died ? [] : findSlots(source, { protocols: chosen.map((c) => c.protocol), from: latest([day, ...blocked.flatMap((p) => p.earliestDate ?? [])]), days: asked.days, now }),
@@ -55,10 +56,10 @@ const offered = (source: BookingSource): Protocol[] => currentProtocols().filter
 
 function chosenStudy(source: BookingSource, all: Asked['studies'], study: Asked['studies'][number], i: number): Chosen {
   const protocol = currentProtocols().find((p) => p.code === study.protocol && p.version === study.version);
-  if (!protocol) throw badInput(`studies.${i}`, 'This study is not offered in that version. Reload the page.');
-  if (all.findIndex((s) => s.protocol === study.protocol) !== i) throw badInput(`studies.${i}`, `${protocol.deskName} is chosen twice. One of each is enough.`);
+  if (!protocol) throw badInput(`studies.${i}`, t('This study is not offered in that version. Reload the page.'));
+  if (all.findIndex((s) => s.protocol === study.protocol) !== i) throw badInput(`studies.${i}`, t('{deskName} is chosen twice. One of each is enough.', { deskName: protocol.deskName }));
   const centre = readersOf(source, protocol).find((c) => c.id === study.centre);
-  if (!centre) throw badInput(`studies.${i}.centre`, 'This centre does not read this study. Choose another centre.');
+  if (!centre) throw badInput(`studies.${i}.centre`, t('This centre does not read this study. Choose another centre.'));
   return { protocol, centre };
 }
 

@@ -1,5 +1,6 @@
 import type { AgeException } from '#libs/science/protocols/types';
 import type { Birth } from '#libs/contracts/register';
+import type { Accreditation } from '#libs/register/practice/accredited';
 import { viewed } from '#libs/register/viewed-sql';
 
 /** What the booking form is filled in from; one row of BOOKING. */
@@ -25,7 +26,6 @@ export interface BookingSource {
 }
 
 export interface StaffMember { id: string; name: string; roles: string[] }
-export interface Accreditation { staff: string; protocol: string; from: string; until: string }
 export interface Device { kind: string; checkedUntil: string }
 export interface Occupied { id: string; from: number; until: number }
 export interface EarlierOrder { id: string; accession: string; day: string | null; step: string; closed: boolean; studies: { protocol: string; version: string }[] }

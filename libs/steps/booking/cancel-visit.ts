@@ -1,4 +1,3 @@
-import { dayWords } from '../record/day-words.js';
 import { useCase } from '../record/use-case.js';
 import { sayToOwners } from '../messages/say-to-owner.js';
 import { lookForTheWaiting } from '../waiting/offer-slots.js';
@@ -14,7 +13,7 @@ export const cancelVisit = useCase('cancelVisit', async (work, on, input) => {
     const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
     const { day, start, detail } = booked;
     // The calendar entry goes too: the same entry as in the confirmation, a turn further.
-    const data = { dog: dog.callName, day, dayWords: dayWords(day), start, why: input.why, visit: on, zone: work.order.rules.practices[booked.where]?.zone ?? 'UTC', minutes: detail?.minutes ?? 45, sequence: bookings.length };
+    const data = { dog: dog.callName, day, start, why: input.why, visit: on, zone: work.order.rules.practices[booked.where]?.zone ?? 'UTC', minutes: detail?.minutes ?? 45, sequence: bookings.length };
     await sayToOwners(work, { once: `cancelled:${on}`, kind: 'cancelled', template: 'cancelled', subject: on, data });
   }
   return [{ type: 'visitCancelled', visit: on, side: input.side, why: input.why }];

@@ -4,6 +4,7 @@ import type { Prices } from '#libs/contracts/register';
 import { nextAccession } from '#libs/science/identifiers/accession';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import { append } from '../record/append.js';
 import { readOrder, type OrderRecord } from '../record/order-record.js';
@@ -17,6 +18,7 @@ import { holdSlot } from './hold-slot.js';
 import { refuseWhileClosing } from '../closing/refuse-while-closing.js';
 import { signersAsBefore } from '../order/name-signers.js';
 import { answersNotAsked } from './questions-for.js';
+import { refuseRestricted } from './refuse-restricted.js';
 import { refuseWhatCannotBe } from './refuse-what-cannot-be.js';
 import { sayBooked } from './say-booked.js';
 import { slotNames } from './slot-names.js';
@@ -42,13 +44,14 @@ export async function openBooking(tx: Tx, deps: StepDeps, actor: Actor, input: N
 
 async function openOrder(tx: Tx, now: Date, actor: Actor, input: NewBooking): Promise<OrderRecord> {
   const dog = await tx.dog.findFirst({ where: { id: input.dog, practiceId: actor.practice }, select: { id: true } });
-  if (!dog) throw badInput('dog', 'This dog is not in your register.');
+  if (!dog) throw badInput('dog', t('This dog is not in your register.'));
   const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { letters: true, nextNumber: true, policy: true } });
   refuseWhileClosing(practice.policy);
+  await refuseRestricted(tx, input.dog, [input.payer, ...input.addressees.map((a) => a.person)]);
   const accession = nextAccession(practice.letters, now.getUTCFullYear(), practice.nextNumber - 1);
   // Two desks at once: the second waits here and takes the next number.
   const claimed = await tx.practice.updateMany({ where: { id: actor.practice, nextNumber: practice.nextNumber }, data: { nextNumber: accession.number + 1 } });
-  if (claimed.count === 0) throw new StepError('CHANGED_MEANWHILE', 'Another booking was made at the same moment. Press again.');
+  if (claimed.count === 0) throw new StepError('CHANGED_MEANWHILE', t('Another booking was made at the same moment. Press again.'));
   await tx.$executeRaw`INSERT INTO orders (id, practice_id, accession, dog_id) VALUES (${input.key}::uuid, ${actor.practice}::uuid, ${accession.text}, ${input.dog}::uuid)`;
   const order = await readOrder(tx, input.key);
   if (!order) throw new StepError('NOT_FOUND');
@@ -68,15 +71,15 @@ async function bookFirstVisit(work: Work, input: NewBooking): Promise<void> {
 }
 
 function checkStudy(order: OrderRecord, s: { protocol: string; version: string; centre: string }): void {
-  if (!findProtocol(s.protocol, s.version)) throw badInput('studies', 'This study is not installed in that version. Reload the page.');
-  if (!order.centres[s.centre]?.protocols.includes(s.protocol)) throw badInput('studies', 'This centre does not read this study. Choose another centre.');
+  if (!findProtocol(s.protocol, s.version)) throw badInput('studies', t('This study is not installed in that version. Reload the page.'));
+  if (!order.centres[s.centre]?.protocols.includes(s.protocol)) throw badInput('studies', t('This centre does not read this study. Choose another centre.'));
 }
 
 async function statements(work: Work, input: NewBooking, visit: string, studies: { id: string; protocol: string; version: string; centre: string }[]): Promise<Stated[]> {
   const { tx, actor, order } = work;
   const practice = await tx.practice.findUniqueOrThrow({ where: { id: actor.practice }, select: { prices: true } });
   const estimate = estimateOf({ prices: practice.prices as Prices, studies: studies.map((s) => ({ ...s, centre: order.centres[s.centre]! })) });
-  if (estimate.total.amountMinor !== input.estimateTotalMinor) throw new StepError('CHANGED_MEANWHILE', 'A price changed while you were booking. Look at the estimate again and read it out anew.');
+  if (estimate.total.amountMinor !== input.estimateTotalMinor) throw new StepError('CHANGED_MEANWHILE', t('A price changed while you were booking. Look at the estimate again and read it out anew.'));
   const { slot } = input;
   const numbers = await tx.dogIdentifier.findMany({ where: { dogId: input.dog, kind: { not: 'none' }, until: null }, select: { value: true } });
   const dog = await tx.dog.findUniqueOrThrow({ where: { id: input.dog }, select: { bornEarliest: true, bornLatest: true, bornPrecision: true, sex: true, neutered: true } });

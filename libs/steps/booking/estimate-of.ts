@@ -1,6 +1,6 @@
 import type { Estimate } from '#libs/contracts/booking';
 import type { Prices } from '#libs/contracts/register';
-import { findProtocol } from '#libs/science/protocols/catalogue';
+import { findProtocol, nameAtDesk } from '#libs/science/protocols/catalogue';
 
 export interface EstimateFor {
   prices: Prices;
@@ -27,7 +27,7 @@ export function estimateOf({ prices, studies }: EstimateFor): Estimate {
   const lines = [
     { words: 'Sedation, with monitoring', amountMinor: prices.sedationMinor },
     { words: `${views.size} ${views.size === 1 ? 'radiograph' : 'radiographs'}`, amountMinor: views.size * prices.radiographMinor },
-    ...studies.filter((s) => s.reading !== false).map((s) => ({ words: `Reading of ${findProtocol(s.protocol, s.version)?.deskName ?? s.protocol}, ${s.centre.name}`, amountMinor: s.centre.feeMinor })),
+    ...studies.filter((s) => s.reading !== false).map((s) => ({ words: `Reading of ${nameAtDesk(s)}, ${s.centre.name}`, amountMinor: s.centre.feeMinor })),
     ...(centres.length > 0 ? [sending] : []),
   ];
   const net = lines.reduce((sum, line) => sum + line.amountMinor, 0);

@@ -1,4 +1,5 @@
 import type { Slot } from '#libs/contracts/booking';
+import { notAccreditedFor } from '#libs/register/practice/accredited';
 import type { Protocol } from '#libs/science/protocols/types';
 import { instantOf, withOffset } from '../record/local-time.js';
 import type { BookingSource, StaffMember } from './booking-source.js';
@@ -11,6 +12,8 @@ export interface SlotsWanted {
   from: string;
   days: number;
   now: Date;
+  /** Nobody else is to take the films. */
+  operator?: string;
 }
 
 /** As many as the number keys of a keyboard reach without looking. */
@@ -44,10 +47,11 @@ function oneEachHalf(day: Slot[]): Slot[] {
   return [day.find((s) => s.start < '12:00'), day.find((s) => s.start >= '12:00')].filter((s) => s !== undefined);
 }
 
-const isEquipped = ({ equipment }: SlotSource, protocols: Protocol[], day: string): boolean =>
+export const isEquipped = ({ equipment }: SlotSource, protocols: Protocol[], day: string): boolean =>
   protocols.every((p) => p.equipment.every((kind) => equipment.some((e) => e.kind === kind && e.checkedUntil >= day)));
 
-function slotAt(source: SlotSource, { protocols, now }: Pick<SlotsWanted, 'protocols' | 'now'>, day: string, start: string, minutes: number): Slot | undefined {
+/** Undefined when not everybody and everything is free then. */
+export function slotAt(source: SlotSource, { protocols, now, operator }: Pick<SlotsWanted, 'protocols' | 'now' | 'operator'>, day: string, start: string, minutes: number): Slot | undefined {
   const { zone } = source;
   // A time that the clocks skip in spring is no time; of one that comes twice in autumn the first is meant.
   const begins = instantOf(day, start, zone);
@@ -57,17 +61,17 @@ function slotAt(source: SlotSource, { protocols, now }: Pick<SlotsWanted, 'proto
   const until = from + minutes * 60_000;
   const busy = new Set(source.occupied.filter((o) => o.from < until && o.until > from).map((o) => o.id));
   const room = source.rooms.find((r) => !busy.has(r.id));
-  const crew = room && findCrew(source, protocols, day, busy);
+  const crew = room && findCrew(source, protocols, day, busy, operator);
   return room && crew && { day, start, minutes, room, ...crew };
 }
 
 type Named = Slot['vet'];
 
 /** Radiographers come before vets, so that a vet is left for the sleep. */
-function findCrew({ staff, accreditations }: SlotSource, protocols: Protocol[], day: string, busy: Set<string>): { operator: Named; nurse: Named; vet: Named } | undefined {
+function findCrew({ staff, accreditations }: SlotSource, protocols: Protocol[], day: string, busy: Set<string>, wanted: string | undefined): { operator: Named; nurse: Named; vet: Named } | undefined {
   const free = staff.filter((s) => !busy.has(s.id));
   const having = (role: string) => free.filter((s) => s.roles.includes(role));
-  const may = ({ id }: StaffMember) => protocols.every((p) => !p.needsAccreditation || accreditations.some((a) => a.staff === id && a.protocol === p.code && a.from <= day && a.until >= day));
+  const may = ({ id }: StaffMember) => (!wanted || id === wanted) && notAccreditedFor(accreditations, id, protocols, day).length === 0;
   const radiographers = having('radiographer');
   for (const operator of [...radiographers, ...having('vet').filter((v) => !radiographers.includes(v))].filter(may))
     for (const vet of having('vet').filter((v) => v !== operator)) {

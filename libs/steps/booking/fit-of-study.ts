@@ -1,9 +1,12 @@
 import type { BookingOptions } from '#libs/contracts/booking';
 import { addDays } from '#libs/pathway/days';
+import { accreditationOn, takesFilms } from '#libs/register/practice/accredited';
 import { equipmentWords } from '#libs/register/practice/what-is-missing';
 import { oldEnough, youngestFor } from '#libs/science/age';
 import type { Protocol, Youngest } from '#libs/science/protocols/types';
-import { shortDay } from '../record/day-words.js';
+import { listed } from '#libs/words/days';
+import { t } from '#libs/words/spoken';
+import { spokenDay } from '../record/day-words.js';
 import type { BookingSource } from './booking-source.js';
 
 type Problem = BookingOptions['studies'][number]['problems'][number];
@@ -17,15 +20,14 @@ export function fitOfStudy(source: BookingSource, protocol: Protocol, day: strin
   const problems = [...lifeProblem(source), ...tooYoung, ...placeProblems(source, protocol, day, operators.length), ...repeatProblem(source, protocol, day)];
   const needed = youngestWords(youngestFor(protocol, source.dog.breed, source.older?.[protocol.code]));
   const views = protocol.views.filter((v) => v.required).length;
-  const says = [tooYoung.length === 0 ? `Old enough: ${needed} needed.` : `${needed} needed.`, `${NUMBERS[views] ?? views} ${views === 1 ? 'view' : 'views'}.`, protocol.needsAccreditation ? operatorWords(operators) : ''];
+  const says = [tooYoung.length === 0 ? t('Old enough: {needed} needed.', { needed }) : t('{needed} needed.', { needed }), t('{views, plural, =0 {No views} =1 {One view} =2 {Two views} =3 {Three views} =4 {Four views} =5 {Five views} =6 {Six views} one {# view} other {# views}}.', { views }), protocol.needsAccreditation ? operatorWords(operators) : ''];
   return { problems, says: says.filter(Boolean).join(' ') };
 }
 
-const NUMBERS = ['No', 'One', 'Two', 'Three', 'Four', 'Five', 'Six', 'Seven', 'Eight'];
-const youngestWords = (age: Youngest): string => ('days' in age ? `${age.days} days` : `${age.months} months`);
+const youngestWords = (age: Youngest): string => ('days' in age ? t('{days} days', { days: age.days }) : t('{months} months', { months: age.months }));
 
 function lifeProblem({ dog }: BookingSource): Problem[] {
-  return dog.died ? [{ code: 'DOG_DIED', words: `The dog died on ${shortDay(dog.died)}.` }] : [];
+  return dog.died ? [{ code: 'DOG_DIED', words: t('The dog died on {died}.', { died: spokenDay(dog.died) }) }] : [];
 }
 
 function ageProblem({ dog, older }: BookingSource, protocol: Protocol, day: string): Problem[] {
@@ -34,18 +36,18 @@ function ageProblem({ dog, older }: BookingSource, protocol: Protocol, day: stri
   const answer = oldEnough(protocol, dog.breed, dog.birth, on, older?.[protocol.code]);
   if (answer.ok) return [];
   const { earliestDate, youngest, daysShort } = answer.tooYoung;
-  return [{ code: 'TOO_YOUNG', words: `Too young on ${shortDay(day)}, by ${daysShort} ${daysShort === 1 ? 'day' : 'days'}: ${youngestWords(youngest)} needed. Old enough from ${shortDay(earliestDate)}.`, earliestDate }];
+  return [{ code: 'TOO_YOUNG', words: t('Too young on {day}, by {daysShort, plural, one {# day} other {# days}}: {youngest} needed. Old enough from {earliestDate}.', { day: spokenDay(day), daysShort, youngest: youngestWords(youngest), earliestDate: spokenDay(earliestDate) }), earliestDate }];
 }
 
 function placeProblems({ equipment, centres }: BookingSource, protocol: Protocol, day: string, operators: number): Problem[] {
   const problems: Problem[] = [];
-  if (!centres.some((c) => c.protocols.includes(protocol.code))) problems.push({ code: 'NO_CENTRE', words: 'No grading centre of the scheme reads this study.' });
-  if (protocol.needsAccreditation && operators === 0) problems.push({ code: 'OPERATOR', words: `Nobody here is accredited for it on ${shortDay(day)}. Refer the dog to a practice that is, or choose another day.` });
+  if (!centres.some((c) => c.protocols.includes(protocol.code))) problems.push({ code: 'NO_CENTRE', words: t('No grading centre of the scheme reads this study.') });
+  if (protocol.needsAccreditation && operators === 0) problems.push({ code: 'OPERATOR', words: t('Nobody here is accredited for it on {day}. Refer the dog to a practice that is, or choose another day.', { day: spokenDay(day) }) });
   for (const kind of protocol.equipment) {
     const latest = equipment.find((e) => e.kind === kind);
-    const what = equipmentWords[kind];
-    if (!latest) problems.push({ code: 'EQUIPMENT', words: `There is no ${what} here. Refer the dog to a practice that has one.` });
-    else if (latest.checkedUntil < day) problems.push({ code: 'EQUIPMENT', words: `The check of the ${what} held until ${shortDay(latest.checkedUntil)}. The practice manager has it checked, or another day is chosen.` });
+    const device = t.known(equipmentWords[kind] ?? kind);
+    if (!latest) problems.push({ code: 'EQUIPMENT', words: t('There is no {device} here. Refer the dog to a practice that has one.', { device }) });
+    else if (latest.checkedUntil < day) problems.push({ code: 'EQUIPMENT', words: t('The check of the {device} held until {day}. The practice manager has it checked, or another day is chosen.', { device, day: spokenDay(latest.checkedUntil) }) });
   }
   return problems;
 }
@@ -54,21 +56,21 @@ function repeatProblem({ lastResults }: BookingSource, protocol: Protocol, day: 
   const last = lastResults[protocol.code];
   const earliestDate = last && addDays(last, protocol.repeatAfterDays);
   if (!last || !earliestDate || earliestDate <= day) return [];
-  return [{ code: 'REPEAT_TOO_SOON', words: `A result of this study was accepted on ${shortDay(last)}. It is repeated after ${protocol.repeatAfterDays} days, from ${shortDay(earliestDate)}.`, earliestDate }];
+  return [{ code: 'REPEAT_TOO_SOON', words: t('A result of this study was accepted on {last}. It is repeated after {repeatAfterDays} days, from {earliestDate}.', { last: spokenDay(last), repeatAfterDays: protocol.repeatAfterDays, earliestDate: spokenDay(earliestDate) }), earliestDate }];
 }
 
 interface Operator { name: string; until: string }
 
 function operatorsOn({ staff, accreditations }: BookingSource, protocol: string, day: string): Operator[] {
-  return staff.filter((s) => s.roles.some((r) => r === 'radiographer' || r === 'vet')).flatMap(({ id, name }) => {
-    const held = accreditations.find((a) => a.staff === id && a.protocol === protocol && a.from <= day && a.until >= day);
+  return staff.filter(takesFilms).flatMap(({ id, name }) => {
+    const held = accreditationOn(accreditations, id, protocol, day);
     return held ? [{ name, until: held.until }] : [];
   });
 }
 
 function operatorWords(operators: Operator[]): string {
-  const [first, ...others] = operators;
+  const [first] = operators;
   if (!first) return '';
-  if (others.length === 0) return `Operator ${first.name} may take them until ${shortDay(first.until)}.`;
-  return `Operators ${[first, ...others.slice(0, -1)].map((o) => o.name).join(', ')} and ${others.at(-1)!.name} may take them.`;
+  if (operators.length === 1) return t('Operator {first} may take them until {until}.', { first: first.name, until: spokenDay(first.until) });
+  return t('Operators {names} may take them.', { names: listed(t.language, operators.map((o) => o.name)) });
 }

@@ -9,7 +9,7 @@ function applies(question: Question, { sex, neutered }: Asked): boolean {
 }
 
 /** What is asked of this dog's owner; season, pregnancy and nursing only where they can be. */
-export const questionsFor = (dog: Asked): { question: Question; words: string }[] => questions.filter((q) => applies(q, dog)).map((question) => ({ question, words: questionWords[question] }));
+export const questionsFor = (dog: Asked): { question: Question; words: (typeof questionWords)[Question] }[] => questions.filter((q) => applies(q, dog)).map((question) => ({ question, words: questionWords[question] }));
 
 /** What was not asked because it cannot be is written down as no, so that no answer is missing. */
 export const answersNotAsked = (dog: Asked): Partial<Record<Question, 'no'>> => Object.fromEntries(questions.filter((q) => !applies(q, dog)).map((q) => [q, 'no' as const]));

@@ -1,5 +1,4 @@
 import { sayToOwners } from '../messages/say-to-owner.js';
-import { dayWords } from '../record/day-words.js';
 import { useCase } from '../record/use-case.js';
 import { freeSlot } from './hold-slot.js';
 
@@ -9,7 +8,7 @@ export const recordMissed = useCase('recordMissed', async (work, on) => {
   const booked = work.facts('visitBooked').filter((f) => f.visit === on).at(-1);
   if (booked) {
     const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
-    await sayToOwners(work, { once: `missed:${on}`, kind: 'missed', template: 'missed', subject: on, data: { dog: dog.callName, dayWords: dayWords(booked.day), start: booked.start } });
+    await sayToOwners(work, { once: `missed:${on}`, kind: 'missed', template: 'missed', subject: on, data: { dog: dog.callName, day: booked.day, start: booked.start } });
   }
   return [{ type: 'visitMissed', visit: on }];
 });

@@ -1,6 +1,5 @@
 import { addDays } from '#libs/pathway/days';
-import { findProtocol } from '#libs/science/protocols/catalogue';
-import { dayWords } from '../record/day-words.js';
+import { nameAtDesk } from '#libs/science/protocols/catalogue';
 import { instantOf } from '../record/local-time.js';
 import type { Stated, Work } from '../record/work.js';
 import { sayToOwners } from '../messages/say-to-owner.js';
@@ -26,9 +25,9 @@ export async function visitMail({ tx, order, evaluation }: Work, booked: Booked,
   const advice = booked.detail?.advice as string | undefined;
   const text = advice ? await tx.approvedText.findFirst({ where: { id: advice, kind: 'advice' } }) : null;
   const by = text ? await tx.staff.findUnique({ where: { id: text.approvedBy }, select: { name: true } }) : null;
-  const studies = (evaluation.visits[visit]?.studies ?? []).flatMap((id) => evaluation.studies[id] ?? []).map((s) => findProtocol(s.protocol, s.version)?.deskName ?? s.protocol);
+  const studies = (evaluation.visits[visit]?.studies ?? []).flatMap((id) => evaluation.studies[id] ?? []).map(nameAtDesk);
   return {
-    dog: dog.callName, visit, day, dayWords: dayWords(day), start, studies, moved: turn > 1, zone: zoneOf(order, booked),
+    dog: dog.callName, visit, day, start, studies, moved: turn > 1, zone: zoneOf(order, booked),
     minutes: (booked.detail?.minutes as number | undefined) ?? 45, sequence: turn - 1, ...(text ? { advice: text.body, adviceBy: by?.name ?? '' } : {}),
   };
 }

@@ -3,6 +3,7 @@ import type { Tx } from '#libs/platform/database/db';
 import { audit } from '#libs/platform/audit/audit';
 import { asDate } from '#libs/register/parse-input';
 import { staffOnly } from '#libs/register/who-may';
+import { t } from '#libs/words/spoken';
 import { sayToOwners } from '../messages/say-to-owner.js';
 import type { Actor } from '../record/actor.js';
 import { append } from '../record/append.js';
@@ -16,8 +17,8 @@ interface Heard { from: string; until?: string | undefined; how: string }
 
 /** What this practice has heard: closed from a day to another, or for good. Its open orders with films there learn of it at once. */
 export async function closeCentre(deps: StepDeps, actor: Actor, centre: string, heard: Heard): Promise<Closures> {
-  if (!actor.roles.some((r) => r === 'desk' || r === 'manager')) throw new StepError('NOT_YOUR_ROLE', 'The desk or the practice manager writes down that a centre is closed.');
-  if (heard.until !== undefined && heard.until < heard.from) throw badInput('until', 'The last day lies before the first one.');
+  if (!actor.roles.some((r) => r === 'desk' || r === 'manager')) throw new StepError('NOT_YOUR_ROLE', t('The desk or the practice manager writes down that a centre is closed.'));
+  if (heard.until !== undefined && heard.until < heard.from) throw badInput('until', t('The last day lies before the first one.'));
   return deps.db.practice(actor.practice, async (tx) => {
     const now = deps.clock.now();
     if (!(await tx.centre.findUnique({ where: { id: centre }, select: { id: true } }))) throw notFound();

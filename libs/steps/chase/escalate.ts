@@ -1,4 +1,4 @@
-import { findProtocol } from '#libs/science/protocols/catalogue';
+import { nameAtDesk } from '#libs/science/protocols/catalogue';
 import type { StudyStanding } from '#libs/pathway/evaluation';
 import { say } from '../messages/say.js';
 import { shortDay } from '../record/day-words.js';
@@ -17,7 +17,7 @@ export async function escalate(work: Work, standing: StudyStanding): Promise<voi
     once: `escalation:${standing.id}:${chase.clock}:${chase.since}`, kind: 'escalation', template: 'escalation', order: order.id, practice: order.practice, subject: standing.id,
     to: { name: manager.name, email: manager.email },
     data: {
-      accession: order.accession, study: findProtocol(standing.protocol, standing.version)?.deskName ?? standing.protocol, due: shortDay(chase.dueDay), centre: order.centres[standing.centre]?.name ?? 'the centre',
+      accession: order.accession, study: nameAtDesk(standing), due: shortDay(chase.dueDay), centre: order.centres[standing.centre]?.name ?? 'the centre',
       clock: chase.clock === 'ack' ? 'nobody has said that the package came' : 'no result has come', cause: chase.cause ? CAUSE[chase.cause] : `After ${chase.sent} ${chase.sent === 1 ? 'reminder' : 'reminders'} the cause is not known.`,
     },
   });

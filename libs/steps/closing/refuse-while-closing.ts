@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { localDay } from '#libs/contracts/common';
-import { shortDay } from '../record/day-words.js';
+import { t } from '#libs/words/spoken';
+import { spokenDay } from '../record/day-words.js';
 import { StepError } from '../record/step-error.js';
 
 const policy = z.object({ closing: z.object({ lastDay: localDay }).optional() });
@@ -11,5 +12,5 @@ export const lastDayOf = (stored: unknown): string | null => policy.parse(stored
 /** A practice that closes begins nothing that it cannot bring to its end. */
 export function refuseWhileClosing(stored: unknown): void {
   const lastDay = lastDayOf(stored);
-  if (lastDay) throw new StepError('HELD', `This practice closes on ${shortDay(lastDay)} and opens no new order. Tell the owner which practice takes dogs now.`);
+  if (lastDay) throw new StepError('HELD', t('This practice closes on {lastDay} and opens no new order. Tell the owner which practice takes dogs now.', { lastDay: spokenDay(lastDay) }));
 }

@@ -1,3 +1,4 @@
+import { t } from '#libs/words/spoken';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { signatureDetail } from './signature.js';
@@ -6,7 +7,7 @@ import { whoSigns } from './who-signs.js';
 
 /** A yes to the sedation carries the wishes for an emergency; without them the dog is not put to sleep. */
 export const consentSedation = useCase('consentSedation', async (work, on, input) => {
-  if (input.answer === 'yes' && !input.emergency) throw badInput('emergency', 'Please say what to do in an emergency, up to which amount, and whom to call.');
+  if (input.answer === 'yes' && !input.emergency) throw badInput('emergency', t('Please say what to do in an emergency, up to which amount, and whom to call.'));
   const currency = await currencyOf(work);
   const { signed, detail } = await whoSigns(work, input, 'sedation');
   return [

@@ -1,3 +1,4 @@
+import { servedBy } from '../imaging/film-of.js';
 import type { Work } from '../record/work.js';
 
 export interface Film {
@@ -15,15 +16,14 @@ export interface Film {
 export function filmsOf(work: Work, study: string): Film[] {
   const disowned = new Set(work.facts('exposureDisowned').map((f) => f.exposure));
   const lost = new Set(work.facts('imagesLost').flatMap((f) => f.exposures));
-  const assigned = new Map(work.facts('exposureAssigned').map((f) => [f.exposure, f.serves]));
   const verdicts = new Map(work.facts('verdictGiven').filter((f) => f.study === study).map((f) => [f.exposure, f]));
   const attempts = new Map<string, number>();
   return work.facts('exposureTaken')
-    .filter((f) => (assigned.get(f.exposure) ?? f.serves).includes(study) && !disowned.has(f.exposure) && !lost.has(f.exposure))
+    .filter((f) => servedBy(work, f.exposure).includes(study) && !disowned.has(f.exposure) && !lost.has(f.exposure))
     .map((f) => {
       const attempt = (attempts.get(f.view) ?? 0) + 1;
       attempts.set(f.view, attempt);
       const verdict = verdicts.get(f.exposure);
-      return { exposure: f.exposure, view: f.view, image: f.image, imageDay: f.imageDay, attempt, accepted: verdict?.verdict === 'accept', reasons: verdict?.reasons ?? [], marker: (f.detail?.marker as string | undefined) ?? null };
+      return { exposure: f.exposure, view: f.view, image: f.image, imageDay: f.imageDay, attempt, accepted: verdict?.verdict === 'accept', reasons: verdict?.verdict === 'undecided' ? [] : (verdict?.reasons ?? []), marker: (f.detail?.marker as string | undefined) ?? null };
     });
 }

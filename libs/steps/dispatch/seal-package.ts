@@ -1,6 +1,7 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { ageWords } from '../record/age-words.js';
 import { findProtocol } from '#libs/science/protocols/catalogue';
+import { t } from '#libs/words/spoken';
 import { StepError } from '../record/step-error.js';
 import type { Stated, Work } from '../record/work.js';
 import { filmsOf, type Film } from './films-of.js';
@@ -19,9 +20,10 @@ export interface PackageSummary {
 export async function sealPackage(work: Work, study: string, supplements?: string): Promise<Stated[]> {
   const { tx, order, now } = work;
   const standing = work.evaluation.studies[study]!;
+  await refuseUnnamed(work);
   const packed = new Set(supplements ? work.facts('packageSealed').filter((f) => f.study === study).flatMap((f) => f.exposures) : []);
   const films = filmsOf(work, study).filter((f) => !packed.has(f.exposure));
-  if (films.length === 0) throw new StepError('NOT_AT_THIS_STEP', 'There is no film to pack.');
+  if (films.length === 0) throw new StepError('NOT_AT_THIS_STEP', t('There is no film to pack.'));
   const id = randomUUID();
   const number = await packageNumber(work);
   const summary = await summaryOf(work, standing, number, films);
@@ -29,6 +31,13 @@ export async function sealPackage(work: Work, study: string, supplements?: strin
   await tx.$executeRaw`INSERT INTO package (id, order_id, practice_id, study_id, number, manifest, summary, sealed_at)
     VALUES (${id}::uuid, ${order.id}::uuid, ${order.practice}::uuid, ${study}::uuid, ${number}, ${manifest}, ${JSON.stringify(summary)}::jsonb, ${now})`;
   return [{ type: 'packageSealed', study, package: id, exposures: films.map((f) => f.exposure), manifest, ...(supplements ? { supplements } : {}), detail: { number } }];
+}
+
+/** Every film that was taken is sent; one that nobody has named would be left behind. */
+async function refuseUnnamed({ tx, order, facts }: Work): Promise<void> {
+  const named = facts('exposureTaken').map((f) => f.image);
+  const left = await tx.receivedImage.count({ where: { OR: [{ orderId: order.id }, { settledOrder: order.id }], leftOutAt: null, sha256: { notIn: named } } });
+  if (left > 0) throw new StepError('HELD', left === 1 ? t('An image from the X-ray machine is not named yet. Say which view it is, or leave it out with a reason; then seal.') : t('{left} images from the X-ray machine are not named yet. Say which views they are, or leave them out with a reason; then seal.', { left }));
 }
 
 /** Blind: it says nothing of the practice whose order it is. */

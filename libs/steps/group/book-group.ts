@@ -1,6 +1,7 @@
 import type { GroupBooking, NewGroupBooking } from '#libs/contracts/group-booking';
 import type { Tx } from '#libs/platform/database/db';
 import { noteChange } from '#libs/register/note-change';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { StepError } from '../record/step-error.js';
@@ -33,7 +34,7 @@ async function namesOf(tx: Tx, lines: Line[]): Promise<Map<string, string>> {
 
 function noneOf(lines: Line[], names: Map<string, string>): StepError {
   const because = lines.flatMap((l) => ('problem' in l ? [{ code: l.problem.code, words: `${names.get(l.dog) ?? 'A dog'}: ${l.problem.words}` }] : []));
-  return new StepError('NOT_ELIGIBLE', 'None of these dogs can be booked like this.', { because });
+  return new StepError('NOT_ELIGIBLE', t('None of these dogs can be booked like this.'), { because });
 }
 
 async function keep(tx: Tx, deps: StepDeps, actor: Actor, { key, dogs, caller, payer, litter }: NewGroupBooking, lines: Line[]): Promise<void> {

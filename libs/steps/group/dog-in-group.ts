@@ -2,9 +2,10 @@ import type { NewBooking } from '#libs/contracts/booking';
 import type { GroupOptions, NewGroupBooking } from '#libs/contracts/group-booking';
 import { daysBetween } from '#libs/pathway/days';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import { openBooking } from '../booking/create-booking.js';
 import type { Actor } from '../record/actor.js';
-import { shortDay } from '../record/day-words.js';
+import { spokenDay } from '../record/day-words.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { StepError } from '../record/step-error.js';
 import type { Work } from '../record/work.js';
@@ -42,14 +43,14 @@ async function strangerTo(tx: Tx, { caller, payer, addressees }: NewGroupBooking
   const stranger = [caller, payer, ...addressees.map((a) => a.person)].find((person) => !roles.some((r) => r.personId === person));
   if (!stranger) return null;
   const person = await tx.person.findUnique({ where: { id: stranger }, select: { name: true } });
-  return { code: 'NOT_OF_THIS_DOG', words: `${person?.name ?? 'This person'} is not among the people of this dog. Add them on the dog’s page, or book it by itself.` };
+  return { code: 'NOT_OF_THIS_DOG', words: t('{person} is not among the people of this dog. Add them on the dog’s page, or book it by itself.', { person: person?.name ?? t('This person') }) };
 }
 
 function problemOf(error: StepError, slot: Wanted['slot']): Problem {
   const because = error.more.because?.find((b) => b.earliestDate) ?? error.more.because?.[0];
-  if (!because) return { code: error.code, words: `${slot.start} has just been taken. Choose another time for this dog.` };
+  if (!because) return { code: error.code, words: t('{start} has just been taken. Choose another time for this dog.', { start: slot.start }) };
   const { code, earliestDate } = because;
   if (code !== 'TOO_YOUNG' || !earliestDate) return { code, words: error.message, ...(earliestDate ? { earliestDate } : {}) };
   const days = daysBetween(slot.day, earliestDate);
-  return { code, words: `Too young on ${shortDay(slot.day)}, by ${days} ${days === 1 ? 'day' : 'days'}. Old enough from ${shortDay(earliestDate)}.`, earliestDate };
+  return { code, words: t('Too young on {day}, by {days, plural, one {# day} other {# days}}. Old enough from {earliestDate}.', { day: spokenDay(slot.day), days, earliestDate: spokenDay(earliestDate) }), earliestDate };
 }

@@ -8,6 +8,7 @@ import { badInput, notFound } from '#libs/register/refusal';
 import { viewer } from '#libs/register/viewed-sql';
 import { staffOnly } from '#libs/register/who-may';
 import { currentProtocols } from '#libs/science/protocols/catalogue';
+import { t } from '#libs/words/spoken';
 import { bookingOptions } from '../booking/booking-options.js';
 import { BOOKING, type BookingSource } from '../booking/booking-source.js';
 import { slotsOfDay } from '../booking/find-slots.js';
@@ -29,7 +30,7 @@ export async function groupOptions(deps: StepDeps, actor: Actor, input: z.input<
   }
   const [first] = sources;
   const day = existingDay('day', asked.day);
-  if (day < localDay(now.toISOString(), first!.zone)) throw badInput('day', 'This day has passed. Choose another one.');
+  if (day < localDay(now.toISOString(), first!.zone)) throw badInput('day', t('This day has passed. Choose another one.'));
   // What is the same for all of them is asked for once.
   const one = await bookingOptions(deps, actor, { dog: asked.dogs[0]!, studies: asked.studies, from: day });
   const chosen = currentProtocols().filter((p) => asked.studies.some((s) => s.protocol === p.code && s.version === p.version));

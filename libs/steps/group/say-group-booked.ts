@@ -1,7 +1,6 @@
 import { sayBooked, remindOfVisit, visitMail } from '../booking/say-booked.js';
 import { say } from '../messages/say.js';
 import { ownersByMail } from '../messages/say-to-owner.js';
-import { dayWords } from '../record/day-words.js';
 import type { Work } from '../record/work.js';
 import type { Line } from './dog-in-group.js';
 
@@ -28,8 +27,8 @@ async function groupMail(lines: Line[], names: Map<string, string>): Promise<Rec
   const told = [];
   for (const l of lines) {
     const dog = names.get(l.dog) ?? '';
-    told.push('work' in l ? { order: l.work.order.id, ...(await visitMail(l.work, l.work.facts('visitBooked').at(-1)!, 1)) } : { dog, problem: l.problem.words });
+    told.push('work' in l ? { order: l.work.order.id, ...(await visitMail(l.work, l.work.facts('visitBooked').at(-1)!, 1)) } : { dog, problem: l.problem.words, ...('earliestDate' in l.problem ? { earliestDate: l.problem.earliestDate } : {}) });
   }
   const booked = told.find((l) => 'order' in l)!;
-  return { lines: told, day: booked.day, dayWords: dayWords(booked.day!), studies: booked.studies, ...('advice' in booked ? { advice: booked.advice, adviceBy: booked.adviceBy } : {}) };
+  return { lines: told, day: booked.day, studies: booked.studies, ...('advice' in booked ? { advice: booked.advice, adviceBy: booked.adviceBy } : {}) };
 }

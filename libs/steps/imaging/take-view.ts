@@ -1,41 +1,44 @@
 import { randomUUID } from 'node:crypto';
-import { findProtocol } from '#libs/science/protocols/catalogue';
 import { localDay } from '#libs/pathway/zones';
+import { t } from '#libs/words/spoken';
 import { staffNames } from '../record/person-name.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
-import type { Work } from '../record/work.js';
+import type { Stated, Work } from '../record/work.js';
+import { refuseServing } from './film-of.js';
+
+export const takeView = useCase('takeView', exposureOf);
+
+interface Taken { view: string; serves: string[]; image: string; people: string[]; technique: object; marker: string | null }
 
 /**
- * One exposure, of an image that was uploaded to this order. One film may serve several studies and is
- * never taken twice for that reason alone. What the image itself says of the dog and the day is compared.
+ * One exposure, of an image that was uploaded to this order or came to it from the machine. One film may serve several studies
+ * and is never taken twice for that reason alone. What the image itself says of the dog and the day is compared.
  */
-export const takeView = useCase('takeView', async (work, on, input) => {
+export async function exposureOf(work: Work, on: string, input: Taken): Promise<Stated[]> {
   const image = await work.tx.image.findFirst({ where: { orderId: work.order.id, sha256: input.image } });
-  if (!image) throw badInput('image', 'Upload the picture first.');
+  if (!image) throw badInput('image', t('Upload the picture first.'));
   const serves = [...new Set([on, ...input.serves])];
-  for (const study of serves) {
-    const standing = work.evaluation.studies[study];
-    const views = standing && findProtocol(standing.protocol, standing.version)?.views;
-    if (!views?.some((v) => v.code === input.view)) throw badInput('serves', 'This view does not belong to one of the studies.');
-  }
+  refuseServing(work, input.view, serves);
   const visit = visitAsleep(work, on);
   const exposure = randomUUID();
   const today = localDay(work.now.toISOString(), work.order.rules.practices[work.actor.practice]?.zone ?? 'UTC');
   const imageDay = image.imageDay ? image.imageDay.toISOString().slice(0, 10) : today;
-  const differs = [...(imageDay === today ? [] : ['date']), ...(await otherDog(work, image.patientId))];
+  // Taken while the reader showed another number, and told only now: kept, and no film of this dog until somebody has looked.
+  const unmatched = work.evaluation.visits[visit]!.holds.some((h) => h.code === 'IDENTITY_NOT_MATCHED') ? ['transponder'] : [];
+  const differs = [...(imageDay === today ? [] : ['date']), ...(await otherDog(work, image.patientId)), ...unmatched];
   return [
     {
       type: 'exposureTaken', visit, exposure, view: input.view, serves, image: input.image, imageDay, people: input.people,
       detail: { names: await staffNames(work, input.people), technique: input.technique, marker: input.marker },
     },
-    ...(image.kind === 'dicom' ? [{ type: 'imageChecked' as const, exposure, match: differs.length === 0, fields: differs }] : []),
+    ...(image.kind === 'dicom' || unmatched.length > 0 ? [{ type: 'imageChecked' as const, exposure, match: differs.length === 0, fields: differs }] : []),
   ];
-});
+}
 
 function visitAsleep(work: Work, study: string): string {
   const visit = Object.values(work.evaluation.visits).find((v) => v.step === 'sedated' && v.studies.includes(study)) ?? Object.values(work.evaluation.visits).find((v) => v.studies.includes(study));
-  if (!visit) throw badInput('visit', 'No visit lists this study.');
+  if (!visit) throw badInput('visit', t('No visit lists this study.'));
   return visit.id;
 }
 

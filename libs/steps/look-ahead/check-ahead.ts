@@ -6,6 +6,7 @@ import { queueActor } from '../record/actor.js';
 import { append } from '../record/append.js';
 import { lockOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
+import { tellDesk } from './tell-desk.js';
 import { workOn, type Stated, type Work } from '../record/work.js';
 
 /** What the register says today of a visit to come, written down only where it differs from what was last written. */
@@ -15,7 +16,10 @@ export async function checkAhead(deps: StepDeps, order: string): Promise<void> {
     if (!record) return;
     const work = workOn(tx, deps.clock.now(), queueActor(record.practice), record, deps.publicUrl);
     const stated = [...(await changedFitness(work)), ...changedProtocols(work)];
-    if (stated.length > 0) await append(work, stated, { action: 'lookAhead' });
+    if (stated.length === 0) return;
+    const before = work.evaluation;
+    await append(work, stated, { action: 'lookAhead' });
+    await tellDesk(work, before);
   });
 }
 

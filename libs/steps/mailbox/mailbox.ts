@@ -1,3 +1,4 @@
+import { csv, MOST_ROWS } from '#libs/contracts/csv';
 import type { MailboxScreen, MailScreen } from '#libs/contracts/screens/board';
 import type { Db, Scope } from '#libs/platform/database/db';
 import { notFound } from '../record/step-error.js';
@@ -5,10 +6,18 @@ import { notFound } from '../record/step-error.js';
 interface Row { id: string; at: string; from: string; to: string; subject: string; text: string; html: string | null; files: { name: string; type: string; size: number; content: string }[] }
 const COLUMNS = `id, to_char(at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"') AS at, "from", "to", subject`;
 
+const PAGE = 100;
+
 /** Mail that this server caught instead of sending: a practice's own, or in the demo all. */
-export async function listMail(db: Db, scope: Scope, captured: boolean): Promise<MailboxScreen> {
-  const rows = await db.read<Row & { n: number }>(scope, `SELECT ${COLUMNS}, jsonb_array_length(files) AS n FROM captured_mail ORDER BY at DESC, id LIMIT 200`);
-  return { captured, rows: rows.map(({ id, at, to, subject, n }) => ({ id, at, to, subject, attachments: n })) };
+export async function listMail(db: Db, scope: Scope, captured: boolean, page = 1, perPage = PAGE): Promise<MailboxScreen> {
+  const rows = await db.read<Row & { n: number }>(scope, `SELECT ${COLUMNS}, jsonb_array_length(files) AS n FROM captured_mail ORDER BY captured_mail.at DESC, id LIMIT $1 OFFSET $2`, [perPage + 1, (page - 1) * perPage]);
+  return { captured, more: rows.length > perPage, rows: rows.slice(0, perPage).map(({ id, at, to, subject, n }) => ({ id, at, to, subject, attachments: n })) };
+}
+
+/** The same list as a file for a spreadsheet; the letters themselves are not in it. */
+export async function mailAsCsv(db: Db, scope: Scope): Promise<string> {
+  const { rows, more } = await listMail(db, scope, true, 1, MOST_ROWS);
+  return csv(['Written', 'To', 'Subject', 'Files'], rows.map((r) => [r.at, r.to, r.subject, r.attachments]), more);
 }
 
 export async function readMail(db: Db, scope: Scope, id: string): Promise<MailScreen> {

@@ -1,4 +1,5 @@
 import type { Tx } from '#libs/platform/database/db';
+import { digestCameBack } from '../chase/digest-came-back.js';
 import { queueActor } from '../record/actor.js';
 import { append } from '../record/append.js';
 import { lockOrder } from '../record/order-record.js';
@@ -19,6 +20,7 @@ export async function noteIn(tx: Tx, deps: StepDeps, m: MessageRow, outcome: Out
   const now = deps.clock.now();
   const state = outcome === 'failed' ? 'bounced' : outcome;
   await tx.$executeRaw`UPDATE message SET state = ${state}, detail = ${detail.slice(0, 500)}, done_at = ${now} WHERE id = ${m.id}::uuid`;
+  if (m.kind === 'chase' && state === 'bounced') await digestCameBack(tx, deps, m.id);
   if (!m.orderId || !m.subjectId) return;
   const order = await lockOrder(tx, m.orderId);
   if (!order) return;

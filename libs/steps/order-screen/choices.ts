@@ -1,6 +1,7 @@
 import type { Choice, OrderScreen } from '#libs/contracts/screens/order';
 import { currentProtocols, findProtocol } from '#libs/science/protocols/catalogue';
-import { shortDay } from '../record/day-words.js';
+import { t } from '#libs/words/spoken';
+import { spokenDay } from '../record/day-words.js';
 import type { Work } from '../record/work.js';
 import type { ScreenSource } from './screen-source.js';
 
@@ -19,15 +20,15 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
     nurses: staff('nurse'),
     rooms: source.rooms,
     people: [...people.values()],
-    authorities: source.authorities.map((a) => ({ id: a.id, name: `${a.agent} for ${a.owner}`, hint: `${a.covers.map((c) => COVERED[c] ?? c).join(', ')}, until ${shortDay(a.until)}` })),
+    authorities: source.authorities.map((a) => ({ id: a.id, name: t('{agent} for {owner}', { agent: a.agent, owner: a.owner }), hint: t('{join}, until {until}', { join: a.covers.map((c) => COVERED[c] ?? c).join(', '), until: spokenDay(a.until) }) })),
     practices: source.directory.filter((q) => q.id !== order.practice).map((q) => ({ id: q.id, name: q.name, hint: q.place })),
     centres: Object.entries(order.centres ?? {}).map(([id, c]) => ({ id, name: c.name })),
-    protocols: currentProtocols().map((p) => ({ id: p.code, name: p.name, hint: `version ${p.version}` })),
+    protocols: currentProtocols().map((p) => ({ id: p.code, name: p.name, hint: t('version {version}', { version: p.version }) })),
     studies: Object.keys(evaluation.studies).map((id) => ({ id, name: names[id] ?? id })),
     views: [...views.values()],
     reasons: [...new Set([...views.keys()].flatMap((code) => Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views.find((v) => v.code === code)?.checklist ?? [])))].map((words) => ({ id: words.slice(0, 60), name: words })),
-    exposures: facts('exposureTaken').map((f, i) => ({ id: f.exposure, name: `${names[f.view] ?? f.view}, film ${i + 1}` })),
-    plans: facts('planSigned').map((f) => ({ id: f.plan, name: `${f.kind === 'topUp' ? 'Top-up' : 'Plan'} signed ${at(f.at)}`, hint: `${f.weightKg} kg` })),
+    exposures: facts('exposureTaken').map((f, i) => ({ id: f.exposure, name: t('{view}, film {i}', { view: names[f.view] ?? f.view, i: i + 1 }) })),
+    plans: facts('planSigned').map((f) => ({ id: f.plan, name: t('{which} signed {at}', { which: f.kind === 'topUp' ? t('Top-up') : t('Plan'), at: at(f.at) }), hint: t('{weightKg} kg', { weightKg: f.weightKg }) })),
     sends: facts('packageSent').map((f) => ({ id: f.send, name: `${names[f.centre] ?? ''}, ${at(f.at)}` })),
     results: facts('resultArrived').map((f) => ({ id: f.result, name: `${f.ref}, ${at(f.at)}`, hint: names[f.study] ?? '' })),
     letters: facts('letterReleased').map((f) => ({ id: f.letter, name: `${f.kind}, ${at(f.at)}` })),

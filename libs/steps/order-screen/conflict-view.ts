@@ -2,6 +2,7 @@ import type { StudyView } from '#libs/contracts/screens/order';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { differencesOf } from '#libs/science/protocols/differences';
 import type { JointReading } from '#libs/science/protocols/types';
+import { t } from '#libs/words/spoken';
 import type { Work } from '../record/work.js';
 import { agreedJoints } from '../result/joints-of.js';
 
@@ -17,9 +18,10 @@ export function conflictOf({ facts, evaluation }: Pick<Work, 'facts' | 'evaluati
   const protocol = findProtocol(standing.protocol, standing.version)!;
   const [one, other] = conflicting.map((f) => agreedJoints(facts, f) as JointReading[] | null);
   const results = conflicting.map((f) => f.result);
-  if (!one || !other) return { results, differs: [], told: ['One of them came by post and is not keyed by two people yet, so the two cannot be held side by side.'] };
+  const asked = facts('whichStandsAsked').filter((f) => f.study === id).map((f) => ({ at: f.at, by: (f as { byName?: string }).byName ?? '' }));
+  if (!one || !other) return { results, asked, differs: [], told: [t('One of them came by post and is not keyed by two people yet, so the two cannot be held side by side.')] };
   const { joints, told } = differencesOf(protocol, one, other);
   const [a, b] = conflicting;
   const sameReader = a!.detail?.reader && a!.detail.reader === b!.detail?.reader && a!.detail.readOn && a!.detail.readOn === b!.detail?.readOn;
-  return { results, differs: joints, told: [...told, ...(sameReader ? ['Both name the same reader and day, so one of them was written wrongly, not read twice.'] : [])] };
+  return { results, asked, differs: joints, told: [...told, ...(sameReader ? [t('Both name the same reader and day, so one of them was written wrongly, not read twice.')] : [])] };
 }

@@ -2,6 +2,7 @@ import type { StudyView } from '#libs/contracts/screens/order';
 import { changesOf } from '#libs/science/protocols/change';
 import { countingReading } from '#libs/science/protocols/counting-reading';
 import type { JointReading } from '#libs/science/protocols/types';
+import { t } from '#libs/words/spoken';
 import type { Work } from '../record/work.js';
 import { acceptedReadings, currentReadings, earlierReading, type OrderReadings } from '../result/accepted-readings.js';
 import { dogWords, jointWords } from './reading-words.js';
@@ -17,8 +18,8 @@ export function earlierOf({ evaluation, order }: Pick<Work, 'evaluation' | 'orde
   const counting = countingReading(earlier.protocol, all);
   return {
     order: earlier.order, accession: earlier.accession, readOn: earlier.readOn,
-    joints: earlier.joints.map((j) => jointWords(earlier.protocol, j)).map(({ name, words }) => ({ name, words })), dog: dogWords(earlier.protocol, earlier.joints),
-    changes: now ? changesOf(now.protocol, earlier.joints as JointReading[], now.joints as JointReading[]).map((c) => c.words) : [],
-    counts: `In statistics the reading of order ${counting?.accession ?? earlier.accession} counts. ${earlier.protocol.statistics.words} Nobody chooses it.`,
+    joints: earlier.joints.map((j) => jointWords(earlier.protocol, j, t)).map(({ name, words }) => ({ name, words })), dog: dogWords(earlier.protocol, earlier.joints, t),
+    changes: now ? changesOf(now.protocol, earlier.joints as JointReading[], now.joints as JointReading[]).map((c) => c.said.map((s) => t.said(s)).join(' ')) : [],
+    counts: t('In statistics the reading of order {accession} counts. {words} Nobody chooses it.', { accession: counting?.accession ?? earlier.accession, words: t.known(earlier.protocol.statistics.words) }),
   };
 }

@@ -3,7 +3,9 @@ import type { NextAction, WordedHold } from '#libs/contracts/screens/order';
 import { actions, type Action } from '#libs/pathway/actions';
 import type { Evaluation, Standing } from '#libs/pathway/evaluation';
 import { actionLabels, type Naming } from '#libs/pathway/words';
+import { t } from '#libs/words/spoken';
 import { writesOwnersWord } from '../consent/owners-word.js';
+import { whereDone } from '../record/where-done.js';
 import { roleWord } from './names.js';
 import type { Viewer } from './screen-source.js';
 import { titleAndRest } from './thread-screen.js';
@@ -28,13 +30,12 @@ const ANSWERED_BY: Partial<Record<Action, string[]>> = {
   consentSedation: ['CONSENT_SEDATION_MISSING', 'EMERGENCY_WISHES_MISSING'], consentStudy: ['CONSENT_STUDY_MISSING'], consentSendAll: ['CONSENT_SEND_ALL_MISSING'], acceptEstimate: ['ESTIMATE_NOT_ACCEPTED'],
 };
 
-export function nextActions(e: Evaluation, viewer: Viewer): NextAction[] {
-  // Whoever asked another practice cannot answer for it.
-  const asked = e.order.holds.find((h) => h.code === 'REFERRAL_OPEN')?.detail?.to;
+export function nextActions(e: Evaluation, viewer: Viewer, home: string): NextAction[] {
+  const here = (action: Action) => (whereDone(action, e, home) ?? viewer.practice) === viewer.practice;
   return scopes(e).flatMap(({ scope, id, standing }) => {
     const missing = new Set<string>(standing.holds.map((h) => h.code));
     const row = (action: Action, allowed: boolean, because: string[]): NextAction[] =>
-      isActionName(action) && (ANSWERED_BY[action]?.some((code) => missing.has(code)) ?? true) && actions[action].scope === scope ? [{ action, label: actionLabels[action], on: { scope, id }, allowed, yours: mayDo(action, viewer) && !(action === 'acceptReferral' && viewer.practice !== asked), because }] : [];
+      isActionName(action) && (ANSWERED_BY[action]?.some((code) => missing.has(code)) ?? true) && actions[action].scope === scope ? [{ action, label: t.known(actionLabels[action]), on: { scope, id }, allowed, yours: mayDo(action, viewer) && here(action), because }] : [];
     return [...standing.next.flatMap((a) => row(a, true, [])), ...Object.entries(standing.refused).flatMap(([a, because]) => row(a as Action, false, because ?? []))];
   });
 }

@@ -1,5 +1,7 @@
 import { roleNames, type Role } from '#libs/contracts/common';
 import { findProtocol } from '#libs/science/protocols/catalogue';
+import { t } from '#libs/words/spoken';
+import { studyName } from '#libs/register/spoken-names';
 import type { Work } from '../record/work.js';
 import type { ScreenSource } from './screen-source.js';
 
@@ -14,8 +16,8 @@ export function namesOf(source: Pick<ScreenSource, 'dog' | 'staff' | 'directory'
   for (const [id, c] of Object.entries(order.centres ?? {})) names[id] = c.name;
   for (const s of Object.values(evaluation.studies)) {
     const protocol = findProtocol(s.protocol, s.version);
-    names[s.id] = protocol?.deskName ?? s.protocol;
-    for (const v of protocol?.views ?? []) names[v.code] = v.shortLabel;
+    names[s.id] = studyName(s);
+    for (const v of protocol?.views ?? []) names[v.code] = t.known(v.shortLabel);
   }
   const booked = facts('visitBooked').at(-1)?.detail ?? {};
   for (const [role, field] of [['vet', 'vetName'], ['nurse', 'nurseName'], ['radiographer', 'operatorName']] as const) {
@@ -27,4 +29,4 @@ export function namesOf(source: Pick<ScreenSource, 'dog' | 'staff' | 'directory'
   return names;
 }
 
-export const roleWord = (role: string): string => (role in roleNames ? roleNames[role as Role] : role === 'queue' ? 'the program' : role);
+export const roleWord = (role: string): string => t.known(role in roleNames ? roleNames[role as Role] : role === 'queue' ? 'the program' : role);

@@ -1,7 +1,11 @@
 import type { StudyView } from '#libs/contracts/screens/order';
 import type { FactOf } from '#libs/pathway/facts';
 import { findProtocol } from '#libs/science/protocols/catalogue';
-import type { Protocol } from '#libs/science/protocols/types';
+import { Z95 } from '#libs/science/measurement/measure';
+import { compareWithRoom } from '#libs/science/protocols/compare-with-room';
+import type { JointReading, Protocol } from '#libs/science/protocols/types';
+import { t } from '#libs/words/spoken';
+import { roomEstimate, type RoomMarks } from '../quality/room-marks.js';
 import type { Work } from '../record/work.js';
 import { agreedJoints, keyings } from '../result/joints-of.js';
 import { dogWords, jointName, jointWords } from './reading-words.js';
@@ -13,7 +17,7 @@ const PROBLEM: Record<string, string> = { IDENTITY: 'The transponder on the read
 const UNSEEN = 'shown when two people have keyed the same';
 
 /** Every reading that came, whatever became of it. A sheet's values stay unseen while a second person has still to key them. */
-export function resultsOf({ facts, evaluation }: Facts, id: string): StudyView['results'] {
+export function resultsOf({ facts, evaluation }: Facts, id: string, rooms: readonly RoomMarks[] = []): StudyView['results'] {
   const standing = evaluation.studies[id]!;
   const protocol = findProtocol(standing.protocol, standing.version)!;
   const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
@@ -25,16 +29,27 @@ export function resultsOf({ facts, evaluation }: Facts, id: string): StudyView['
     const asked = agreed ? [f, ...keyings(facts, f)].flatMap((one) => (one.detail?.ask as string[] | undefined) ?? []) : [];
     return {
       id: f.result, ref: f.ref, channel: f.channel, reading: f.reading, at: f.at, by: (f.detail?.reader as string | undefined) ?? nameOf(f),
-      joints: agreed ? agreed.map((j) => jointWords(protocol, j)) : unseen(protocol), dog: agreed ? dogWords(protocol, agreed) : UNSEEN,
+      joints: agreed ? agreed.map((j) => jointWords(protocol, j, t)) : unseen(protocol), dog: agreed ? dogWords(protocol, agreed, t) : t.known(UNSEEN),
       comment: (f.detail?.comment as string | null | undefined) ?? null, readOn: (f.detail?.readOn as string | null | undefined) ?? null,
       scan: f.scan ?? null, keyedBy: keyings(facts, f).map(nameOf), state: stateOf(f),
-      problems: [...new Set([...asked, ...checked.filter((p) => p !== 'RANGE').map((p) => PROBLEM[p] ?? p)])],
+      room: agreed ? roomWords({ facts }, id, protocol, agreed as JointReading[], rooms) : null,
+      problems: [...new Set([...asked, ...checked.filter((p) => p !== 'RANGE').map((p) => t.known(PROBLEM[p] ?? p))])],
     };
   });
 }
 
+function roomWords(work: Pick<Work, 'facts'>, study: string, protocol: Protocol, joints: JointReading[], rooms: readonly RoomMarks[]): string | null {
+  const estimate = roomEstimate(work, study, protocol, rooms);
+  if (!estimate) return null;
+  const { words, fits } = compareWithRoom(protocol, joints, estimate);
+  const decimals = protocol.value.kind === 'number' ? protocol.value.decimals : 0;
+  const figure = (number: number) => t.said({ number, decimals, unit: '' });
+  const range = (value: number) => t('{from} to {to}', { from: figure(Math.max(0, value - Z95 * estimate.standardError)), to: figure(value + Z95 * estimate.standardError) });
+  return [t('Measured in the room: left may be {left}, right {right}.', { left: range(estimate.left), right: range(estimate.right) }), t.known(words), fits ? t('{fits} would fit.', { fits: t.known(fits) }) : ''].filter(Boolean).join(' ');
+}
+
 const nameOf = (f: object): string => (f as { byName?: string }).byName ?? '';
-const unseen = (protocol: Protocol) => protocol.joints.map((joint) => ({ joint, name: jointName(protocol, joint), words: UNSEEN, flags: [] }));
+const unseen = (protocol: Protocol) => protocol.joints.map((joint) => ({ joint, name: jointName(protocol, joint, t), words: t.known(UNSEEN), flags: [] }));
 
 function statesOf(facts: Work['facts'], id: string, arrived: Arrived[]) {
   const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
@@ -44,17 +59,16 @@ function statesOf(facts: Work['facts'], id: string, arrived: Arrived[]) {
   const standing = accepted.findLast((result) => !withdrawn.has(result));
   const settled = of(facts('conflictSettled')).at(-1);
   const values = (f: Arrived) => keyings(facts, f).find((one) => keyings(facts, f).some((two) => two.by !== one.by && two.valuesHash === one.valuesHash))?.valuesHash ?? f.valuesHash;
-  const seen = new Set<string>();
+  const amends = (later: Arrived, f: Arrived): boolean => later.ref === f.ref && later.reading === f.reading && later.rec > f.rec;
   return (f: Arrived): StudyView['results'][number]['state'] => {
-    const key = values(f) + f.reading;
-    const copy = seen.has(key);
-    seen.add(key);
+    const before = arrived.slice(0, arrived.indexOf(f));
+    const copy = before.some((one) => values(one) === values(f) && one.reading === f.reading && !before.some((later) => amends(later, one)));
     if (withdrawn.has(f.result)) return 'withdrawn';
     if (refused.has(f.result)) return 'refused';
     if (standing === f.result) return 'accepted';
     if (accepted.includes(f.result)) return 'superseded';
     if (copy) return 'copy';
-    const newer = arrived.some((other) => other.ref === f.ref && other.reading === f.reading && other.rec > f.rec);
+    const newer = arrived.some((other) => amends(other, f));
     return newer || (settled && settled.keep !== f.result && settled.rec > f.rec) ? 'superseded' : 'waiting';
   };
 }

@@ -1,6 +1,10 @@
+import type { DeliveryView, OrderScreen } from '#libs/contracts/screens/order';
+import type { PerformedSaid } from '#libs/dicom/performed-step';
 import type { Prices } from '#libs/contracts/register';
+import type { KeptWords } from '#libs/dicom/said-of-film';
 import type { DogRow } from '#libs/register/dog-of-row';
 import type { IncidentKind } from '../incident/open-incident.js';
+import type { RoomMarks } from '../quality/room-marks.js';
 import type { OrderReadings } from '../result/accepted-readings.js';
 import type { OrderRow } from '../record/order-record.js';
 
@@ -11,7 +15,14 @@ export interface ScreenSource {
   documents: { id: string; kind: string; name: string; at: string; serial: string | null; state: string }[];
   messages: { id: string; kind: string; to: string; subject: string; state: string; detail: string | null; at: string }[];
   problems: { id: string; job: string; words: string; at: string }[];
-  images: { sha: string; preview: string | null }[];
+  /** By sending. */
+  deliveries: Record<string, DeliveryView>;
+  images: { sha: string; preview: string | null; width: number; height: number; rowMm: number | null; columnMm: number | null; said: Partial<KeptWords> }[];
+  /** Images that an X-ray machine sent, named or not. */
+  arrived: { image: string; at: string; from: string; previewable: boolean; imageDay: string | null; patientId: string | null; said: { viewPosition?: string; laterality?: string; procedures?: string[] }; width: number; height: number }[];
+  /** What machines said of their own work, in its order; `here` are the images that it names and that came. */
+  performed: { step: string; at: string; from: string; state: OrderScreen['performed'][number]['state']; said: PerformedSaid; here: string[] }[];
+  marks: RoomMarks[];
   staff: { id: string; name: string; roles: string[] }[];
   rooms: { id: string; name: string }[];
   directory: { id: string; name: string; place: string }[];

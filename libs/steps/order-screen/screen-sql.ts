@@ -14,9 +14,18 @@ export const SCREEN = `WITH looked AS (
 )
 SELECT ${RECORD} AS record, ${DOG} AS dog,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', x.id, 'kind', x.kind, 'name', x.name, 'at', ${at('x.at')}, 'serial', x.serial, 'state', x.state) ORDER BY x.at DESC) FROM document x WHERE x.order_id = o.id), '[]') AS documents,
-  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', m.id, 'kind', m.kind, 'to', m.to_name, 'subject', m.subject, 'state', m.state, 'detail', m.detail, 'at', ${at('COALESCE(m.done_at, m.created_at)')}) ORDER BY m.created_at DESC) FROM message m WHERE m.order_id = o.id), '[]') AS messages,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', m.id, 'kind', m.kind, 'to', m.to_name, 'subject', m.subject, 'state', m.state, 'detail', m.detail, 'at', ${at('COALESCE(m.done_at, m.created_at)')}) ORDER BY m.created_at DESC) FROM message m WHERE m.order_id = o.id AND (m.kind <> 'bill' OR m.practice_id = $4::uuid)), '[]') AS messages,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', p.id, 'job', p.job, 'words', p.words, 'at', ${at('p.at')}) ORDER BY p.at DESC) FROM problem p WHERE p.order_id = o.id AND p.resolved_at IS NULL), '[]') AS problems,
-  COALESCE((SELECT jsonb_agg(jsonb_build_object('sha', i.sha256, 'preview', i.preview_sha)) FROM image i WHERE i.order_id = o.id), '[]') AS images,
+  COALESCE((SELECT jsonb_object_agg(v.send_id, jsonb_build_object('channel', v.kind, 'state', v.state, 'words', v.words, 'films', (SELECT jsonb_agg(jsonb_build_object('name', i.name, 'state', i.state, 'words', i.words) ORDER BY i.place) FROM delivery_item i WHERE i.send_id = v.send_id),
+      'notes', COALESCE((SELECT jsonb_agg(jsonb_build_object('words', n.note->>'words', 'films', jsonb_array_length(n.note->'films'), 'state', n.state) ORDER BY n.touched_at) FROM delivery n WHERE n.order_id = o.id AND n.note->>'of' = v.send_id::text), '[]')))
+    FROM delivery v WHERE v.order_id = o.id AND v.note IS NULL), '{}') AS deliveries,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('sha', i.sha256, 'preview', i.preview_sha, 'width', i.width, 'height', i.height, 'rowMm', i.row_mm, 'columnMm', i.column_mm, 'said', i.said)) FROM image i WHERE i.order_id = o.id), '[]') AS images,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('image', i.sha256, 'at', ${at('r.at')}, 'from', c.name, 'previewable', i.preview_sha IS NOT NULL, 'imageDay', i.image_day, 'patientId', i.patient_id, 'said', r.said, 'width', i.width, 'height', i.height) ORDER BY r.at, r.id)
+    FROM received_image r JOIN console c ON c.id = r.console_id JOIN image i ON i.order_id = o.id AND i.sha256 = r.sha256 WHERE COALESCE(r.order_id, r.settled_order) = o.id AND r.left_out_at IS NULL), '[]') AS arrived,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('step', p.sop_uid, 'at', ${at('p.at')}, 'from', c.name, 'state', p.state, 'said', p.said,
+      'here', COALESCE((SELECT jsonb_agg(r.sha256) FROM received_image r WHERE r.practice_id = p.practice_id AND r.sop_uid IN (SELECT jsonb_array_elements_text(p.said->'images'))), '[]')) ORDER BY p.at, p.sop_uid, p.place)
+    FROM performed_step p JOIN console c ON c.id = p.console_id WHERE p.sop_uid IN (SELECT m.sop_uid FROM performed_step m WHERE m.order_id = o.id AND m.practice_id = p.practice_id)), '[]') AS performed,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('exposure', k.exposure, 'picture', k.picture, 'marks', k.marks, 'at', ${at('k.at')}) ORDER BY k.at) FROM room_mark k WHERE k.order_id = o.id), '[]') AS marks,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', s.id, 'name', s.name, 'roles', s.roles) ORDER BY s.name) FROM staff s WHERE s.practice_id = $4::uuid AND s.active), '[]') AS staff,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', r.id, 'name', r.name) ORDER BY r.name) FROM room r WHERE r.practice_id = $4::uuid), '[]') AS rooms,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', q.id, 'name', q.name, 'place', q.place)) FROM app.practice_directory() q), '[]') AS directory,

@@ -1,19 +1,23 @@
+import { wordsIn } from '#libs/words/words';
 import type { StudyView } from '#libs/contracts/screens/order';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { localDay } from '#libs/pathway/zones';
-import { stepLabels } from '#libs/pathway/words';
+import { t } from '#libs/words/spoken';
+import { stepName } from '#libs/register/spoken-names';
 import { filmsOf } from '../dispatch/films-of.js';
+import type { RoomMarks } from '../quality/room-marks.js';
 import type { Work } from '../record/work.js';
+import { standingOnPage, type NamedDog } from '../standing/standing-view.js';
 import { readingForm } from './reading-words.js';
 import { conflictOf } from './conflict-view.js';
 import { earlierOf } from './earlier-view.js';
 import { resultsOf } from './results-view.js';
-import type { OrderReadings } from '../result/accepted-readings.js';
+import type { ScreenSource } from './screen-source.js';
 
 type Facts = Pick<Work, 'facts' | 'evaluation' | 'order' | 'now'>;
 
 /** One study's road from its films to its letters, for the page. */
-export function studyView(work: Facts, id: string, names: Record<string, string>, others: OrderReadings[]): StudyView {
+export function studyView(work: Facts, id: string, names: Record<string, string>, source: Pick<ScreenSource, 'others' | 'deliveries'>, dog: NamedDog, rooms: readonly RoomMarks[]): StudyView {
   const { facts, evaluation, order } = work;
   const of = <T extends { study?: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
   const standing = evaluation.studies[id]!;
@@ -25,23 +29,24 @@ export function studyView(work: Facts, id: string, names: Record<string, string>
   return {
     id,
     step: standing.step,
-    stepLabel: stepLabels[standing.step],
+    stepLabel: stepName(standing.step),
     protocol: standing.protocol,
     version: standing.version,
     name: protocol.name,
     centre: { id: standing.centre, name: centre?.name ?? 'unknown centre' },
     views: protocol.views.map((v) => ({ view: v.code, name: v.label, required: v.required, accepted: films.some((f) => f.view === v.code && f.accepted) && !standing.missing.includes(v.code), checklist: v.checklist })),
-    ...readingForm(protocol),
+    ...readingForm(protocol, t),
     consent: { study: consent('study'), sendAll: consent('sendAll') },
     packages: of(facts('packageSealed')).map((f) => ({ id: f.package, sealedAt: f.at, films: f.exposures.length, manifest: f.manifest })),
-    sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send) })),
+    sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send), delivery: source.deliveries[f.send] ?? null })),
     chase: standing.chase ? { clock: standing.chase.clock, dueDay: standing.chase.dueDay, overdue: localDay(work.now.toISOString(), centre?.zone ?? 'UTC') > standing.chase.dueDay, act: standing.chase.act, reminders: standing.chase.sent, cause: standing.chase.cause ?? null } : null,
-    results: resultsOf(work, id),
+    results: resultsOf(work, id, rooms),
     conflict: conflictOf(work, id),
-    earlier: earlierOf(work, id, others),
+    earlier: earlierOf(work, id, source.others),
     rejections: rejectionsOf(work, id, names),
     letters: of(facts('letterReleased')).map((f) => ({ id: f.letter, kind: f.kind, at: f.at, outcomes: f.to.map((to) => ({ to, toName: names[to] ?? '', outcome: outcomeOf(work, f.letter, to) })) })),
     phoneFirst: of(facts('phoneFirstSet')).at(-1)?.until ?? null,
+    standing: standingOnPage(order.facts, id, dog, wordsIn('en')),
   };
 }
 

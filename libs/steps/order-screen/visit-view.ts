@@ -1,7 +1,8 @@
 import { questionWords, type Question } from '#libs/contracts/common';
 import type { VisitView } from '#libs/contracts/screens/order';
 import type { Prices } from '#libs/contracts/register';
-import { stepLabels } from '#libs/pathway/words';
+import { stepName } from '#libs/register/spoken-names';
+import { t } from '#libs/words/spoken';
 import { estimateOf } from '../booking/estimate-of.js';
 import { visitCharges } from '../booking/visit-charges.js';
 import type { Work } from '../record/work.js';
@@ -29,7 +30,7 @@ export function visitView(work: Facts, id: string, prices: Prices | null): Visit
   return {
     id,
     step: standing.step,
-    stepLabel: stepLabels[standing.step],
+    stepLabel: stepName(standing.step),
     day: standing.day ?? null,
     start: standing.start ?? null,
     where: where ?? null,
@@ -56,7 +57,7 @@ export function visitView(work: Facts, id: string, prices: Prices | null): Visit
 
 export function visitEstimateView(work: Facts, id: string, prices: Prices | null): VisitView['estimate'] {
   const accepted = work.facts('estimateAccepted').filter((f) => f.visit === id).at(-1);
-  if (accepted) return { lines: (accepted.detail?.lines as { words: string; amountMinor: number }[] | undefined) ?? [], totalMinor: accepted.amountMinor, currency: accepted.currency, accepted: `${text(accepted.detail?.name) ?? ''}, ${accepted.how}` };
+  if (accepted) return { lines: (accepted.detail?.lines as { words: string; amountMinor: number }[] | undefined) ?? [], totalMinor: accepted.amountMinor, currency: accepted.currency, accepted: `${text(accepted.detail?.name) ?? ''}, ${t.known(accepted.how)}` };
   if (!prices) return null;
   const { lines, total } = estimateOf({ prices, studies: visitCharges(work, id) });
   return { lines, totalMinor: total.amountMinor, currency: total.currency, accepted: null };

@@ -1,3 +1,4 @@
+import { t } from '#libs/words/spoken';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import type { Stated, Work } from '../record/work.js';
@@ -7,7 +8,7 @@ type Rule = 'any' | 'all';
 /** Any owner's yes is enough, or each owner and co-owner gives one; new orders of the dog follow. */
 export const nameSigners = useCase('nameSigners', async (work, _on, input) => {
   const named = await signersBy(work, input.rule);
-  if (named.signers.length === 1) throw badInput('rule', 'The register knows one owner of this dog. Write down the co-owners on the dog’s page first.');
+  if (named.signers.length === 1) throw badInput('rule', t('The register knows one owner of this dog. Write down the co-owners on the dog’s page first.'));
   return [named];
 });
 

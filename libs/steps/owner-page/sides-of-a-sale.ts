@@ -1,6 +1,7 @@
 import type { OwnerPage } from '#libs/contracts/screens/owner';
+import { longDay } from '#libs/words/days';
+import { wordsIn } from '#libs/words/words';
 import type { Fact } from '#libs/pathway/facts';
-import { dayWords } from '../record/day-words.js';
 import { StepError } from '../record/step-error.js';
 import type { Side } from '../order/transfer-parties.js';
 
@@ -15,13 +16,16 @@ export function isOfSide({ party, sale }: Side, person: string, fact: Fact): boo
 /** What each side sees of the page: a buyer nothing until both have said yes, a seller nothing new after that. */
 export function pageOfSide(page: OwnerPage): OwnerPage {
   const { transfer, dog } = page;
+  const t = wordsIn(page.language);
   if (!transfer || (transfer.party === 'buyer') === transfer.agreed) return page;
-  const empty: OwnerPage = { ...page, knots: [], waiting: [], visit: null, estimate: null, questions: [], results: [], consents: { sedation: null, studies: [], sendAll: { answered: null, text: '', version: '' }, statistics: { answered: null, text: '', version: '' } } };
+  const nothing = { answered: null, text: '', version: '', language: page.language };
+  const empty: OwnerPage = { ...page, knots: [], waiting: [], visit: null, estimate: null, questions: [], results: [], consents: { sedation: null, studies: [], sendAll: nothing, statistics: nothing } };
+  const about = { dog: dog.name, day: longDay(page.language, transfer.day) };
   if (transfer.party === 'buyer') {
-    return { ...empty, documents: [], dog: { ...dog, transponder: '' }, toDo: page.toDo.filter((t) => t.code === 'TRANSFER_NOT_AGREED'), status: `Pictures of ${dog.name} were asked for before ${dayWords(transfer.day)}. You see what comes of them once you and the earlier owner have both agreed.` };
+    return { ...empty, documents: [], dog: { ...dog, transponder: '' }, toDo: page.toDo.filter((t) => t.code === 'TRANSFER_NOT_AGREED'), status: t('Pictures of {dog} were asked for before {day}. You see what comes of them once you and the earlier owner have both agreed.', about) };
   }
   if (!transfer.agreed) return page;
-  return { ...empty, results: page.results, toDo: [], status: `${dog.name} has a new owner since ${dayWords(transfer.day)}. What was agreed with you until then stays in the record; the new owner sees nothing of it.` };
+  return { ...empty, results: page.results, toDo: [], status: t('{dog} has a new owner since {day}. What was agreed with you until then stays in the record; the new owner sees nothing of it.', about) };
 }
 
 /** The same fence for what is sent: nobody answers for a dog that is no longer theirs, or not yet shared with them. */

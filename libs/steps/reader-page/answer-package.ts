@@ -2,10 +2,10 @@ import { randomUUID } from 'node:crypto';
 import type { ActionInput, ActionName } from '#libs/contracts/actions/all';
 import type { ReaderResult } from '#libs/contracts/screens/reader';
 import { act } from '../act.js';
-import { jointWords } from '../order-screen/reading-words.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { protocolOf } from '../result/check-joints.js';
 import type { Work } from '../record/work.js';
+import { noteAtReader } from './note-at-reader.js';
 import { readPackage, type ReaderPackage } from './packages.js';
 import type { Reader } from './reader.js';
 
@@ -31,9 +31,6 @@ export async function rejectPackage(deps: StepDeps, reader: Reader, id: string, 
 export async function resultOfPackage(deps: StepDeps, reader: Reader, id: string, input: ReaderResult): Promise<void> {
   const number = (await readPackage(deps, reader, id)).summary.number;
   const ref = input.ref ?? number;
-  await answer(deps, reader, id, 'enterResult', { ref, channel: 'page', joints: input.joints, ...(input.comment ? { comment: input.comment } : {}) }, input.signedBy, async (work, p) => {
-    const protocol = protocolOf(work, p.studyId);
-    const reading = { ref, joints: input.joints.map((j) => jointWords(protocol, j)).map(({ name, words }) => ({ name, words })), comment: input.comment ?? null, signedBy: input.signedBy, at: work.now.toISOString() };
-    await work.tx.$executeRaw`UPDATE package_access SET reading = ${JSON.stringify(reading)}::jsonb WHERE package_id = ${p.id}::uuid AND centre_id = ${reader.centre}::uuid`;
-  });
+  await answer(deps, reader, id, 'enterResult', { ref, channel: 'page', joints: input.joints, ...(input.comment ? { comment: input.comment } : {}) }, input.signedBy, (work, p) =>
+    noteAtReader(work, { package: p.id, centre: reader.centre }, protocolOf(work, p.studyId), { ref, joints: input.joints, comment: input.comment, signedBy: input.signedBy }));
 }

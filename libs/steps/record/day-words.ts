@@ -1,7 +1,9 @@
-const written = new Intl.DateTimeFormat('en-GB', { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
-const short = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+import { longDay, shortDay as shortDayIn } from '#libs/words/days';
+import { t } from '#libs/words/spoken';
 
 /** "Wednesday, 25 November 2026". */
-export const dayWords = (day: string): string => written.format(new Date(`${day}T00:00:00Z`)).replace(/^(\w+) /, '$1, ');
+export const dayWords = (day: string): string => longDay('en', day);
 /** "25 November 2026". */
-export const shortDay = (day: string): string => short.format(new Date(`${day}T00:00:00Z`));
+export const shortDay = (day: string): string => shortDayIn('en', day);
+/** The same, to whoever asked and in their language; never for what is stored. */
+export const spokenDay = (day: string): string => shortDayIn(t.language, day);

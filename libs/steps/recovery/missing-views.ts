@@ -6,7 +6,7 @@ import { protocolOf } from '../result/check-joints.js';
 export function missingViews(work: Work, visit: string): string[] {
   const names = (work.evaluation.visits[visit]?.studies ?? []).flatMap((study) => {
     const films = filmsOf(work, study);
-    return protocolOf(work, study).views.filter((v) => v.required && !films.some((f) => f.view === v.code && f.accepted)).map((v) => v.label.toLowerCase());
+    return protocolOf(work, study).views.filter((v) => v.required && !films.some((f) => f.view === v.code && f.accepted)).map((v) => v.label);
   });
   return [...new Set(names)];
 }

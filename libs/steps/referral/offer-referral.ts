@@ -1,8 +1,8 @@
 import { randomUUID } from 'node:crypto';
 import { localDay } from '#libs/pathway/zones';
-import { findProtocol } from '#libs/science/protocols/catalogue';
+import { nameAtDesk } from '#libs/science/protocols/catalogue';
+import { t } from '#libs/words/spoken';
 import { dayWords } from '../record/day-words.js';
-import { homeOnly } from '../record/home-only.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { storeDocument } from '../report/store-document.js';
@@ -12,14 +12,13 @@ import { tellPractice } from './tell-practice.js';
 /** From here on both practices see the order, and nobody else does. */
 export const offerReferral = useCase('offerReferral', async (work, _on, input) => {
   const { tx, order, evaluation, now } = work;
-  homeOnly(work, 'Referring');
-  if (!input.ownerAgreed) throw badInput('ownerAgreed', 'Ask the owner first: the other practice would see the whole order.');
-  if (input.expires < localDay(now.toISOString(), order.rules.practices[order.practice]?.zone ?? 'UTC')) throw badInput('expires', 'This day has passed. Leave the other practice time to answer.');
+  if (!input.ownerAgreed) throw badInput('ownerAgreed', t('Ask the owner first: the other practice would see the whole order.'));
+  if (input.expires < localDay(now.toISOString(), order.rules.practices[order.practice]?.zone ?? 'UTC')) throw badInput('expires', t('This day has passed. Leave the other practice time to answer.'));
   const [to] = await tx.$queryRaw<{ name: string; place: string }[]>`SELECT name, place FROM app.practice_directory() WHERE id = ${input.to}::uuid AND id <> ${order.practice}::uuid`;
-  if (!to) throw badInput('to', 'This practice does not take part in the scheme.');
+  if (!to) throw badInput('to', t('This practice does not take part in the scheme.'));
   await tx.$executeRaw`SELECT app.share_order(${order.id}::uuid, ${input.to}::uuid, 'referral')`;
   const referral = randomUUID();
-  const studies = Object.values(evaluation.studies).map((s) => findProtocol(s.protocol, s.version)?.deskName ?? s.protocol);
+  const studies = Object.values(evaluation.studies).map(nameAtDesk);
   const letter = await storeDocument(work, { kind: 'referralLetter', name: `Referral to ${to.name}`, snapshot: await referralSnapshot(work, to, input.expires), subject: referral, forOwner: false });
   await tellPractice(work, input.to, { once: `referral:${referral}`, template: 'referral', data: { studies, expires: dayWords(input.expires) }, documents: [letter] });
   return [{ type: 'referralOffered', referral, to: input.to, expires: input.expires, ownerAgreed: true, detail: { name: to.name } }];

@@ -1,4 +1,5 @@
 import type { FactOf } from '#libs/pathway/facts';
+import { t } from '#libs/words/spoken';
 import { StepError } from '../record/step-error.js';
 import type { Work } from '../record/work.js';
 
@@ -6,7 +7,7 @@ import type { Work } from '../record/work.js';
 export function openReferral(work: Pick<Work, 'facts'>): FactOf<'referralOffered'> {
   const answered = new Set(work.facts('referralAnswered').map((f) => f.referral));
   const open = work.facts('referralOffered').filter((f) => !answered.has(f.referral)).at(-1);
-  if (!open) throw new StepError('NOT_AT_THIS_STEP', 'No referral waits for an answer.');
+  if (!open) throw new StepError('NOT_AT_THIS_STEP', t('No referral waits for an answer.'));
   return open;
 }
 

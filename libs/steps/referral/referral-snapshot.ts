@@ -3,7 +3,7 @@ import { questions, questionWords } from '#libs/contracts/common';
 import { isOpenStudy } from '#libs/pathway/steps';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import type { Work } from '../record/work.js';
-import { dogOnPaper, moment, practiceOnPaper, reach } from '../report/on-paper.js';
+import { dogOnPaper, moment, practiceOnPaper } from '../report/on-paper.js';
 
 /** What a colleague needs to decide: which dog, which pictures, what the owner has said of its health, and until when. */
 export async function referralSnapshot(work: Work, to: { name: string; place: string }, expires: string): Promise<ReferralLetterSnapshot> {
@@ -23,6 +23,6 @@ export async function referralSnapshot(work: Work, to: { name: string; place: st
     }),
     health: questions.flatMap((q) => (answers[q] ? [[questionWords[q], answers[q] === 'unknown' ? 'not known' : answers[q]] as [string, string]] : [])),
     expires,
-    contact: { name: work.actor.name, phone: reach(work).phone },
+    contact: { name: work.actor.name, phone: practiceOnPaper(work).phone },
   };
 }

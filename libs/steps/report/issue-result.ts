@@ -1,9 +1,11 @@
 import { randomBytes, randomUUID } from 'node:crypto';
+import { shortDay } from '#libs/words/days';
 import type { AmendedLetter, ResultLetter } from '#libs/documents/snapshots';
 import { certificateSerial, SERIAL_BYTES } from '#libs/science/identifiers/certificate-serial';
+import { wordsOnPaper, type Words } from '#libs/words/words';
 import { sayToOwners } from '../messages/say-to-owner.js';
-import { shortDay } from '../record/day-words.js';
 import type { Stated, Work } from '../record/work.js';
+import { standingOf } from '../standing/standing-of.js';
 import { acceptedReferral } from '../referral/open-referral.js';
 import { tellPractice } from '../referral/tell-practice.js';
 import { acceptedResult } from './accepted-result.js';
@@ -22,16 +24,18 @@ import { studyOnPaper } from './study-on-paper.js';
 export async function issueResult(work: Work, study: string, result: string, only?: string[]): Promise<Stated> {
   const letter = randomUUID();
   const to = await addressees(work, only);
-  const paper = { ...studyOnPaper(work, study, result), ...(await earlierOnPaper(work, study, to.map((p) => p.id))) };
-  const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, study, result, paper.title));
+  const standing = await standingOf(work, study, result);
+  const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, study, result, studyOnPaper(work, study, result).title));
   const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
   for (const person of to) {
+    const t = wordsOnPaper(person.language);
+    const paper = { ...studyOnPaper(work, study, result, t), ...(await earlierOnPaper(work, study, to.map((p) => p.id), t)), standing };
     const snapshot = await resultLetter(work, study, person, serial, paper, earlier);
-    const document = await storeDocument(work, { kind: 'letter', name: `${paper.title}, letter to ${person.name}`, snapshot, subject: letter, forOwner: true });
+    const document = await storeDocument(work, { kind: 'letter', name: t('{study}, letter to {name}', { study: paper.title, name: person.name }), snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'result', template: 'result', data: { dog: dog.callName, study }, documents: [document, certificate], subject: letter });
   }
   await tellOtherPractice(work, letter);
-  return { type: 'letterReleased', study, letter, kind: 'result', result, to: to.map((p) => p.id), detail: { serial, names: to.map((p) => p.name), channels: to.map((p) => p.channel) } };
+  return { type: 'letterReleased', study, letter, kind: 'result', result, to: to.map((p) => p.id), detail: { serial, standing, names: to.map((p) => p.name), channels: to.map((p) => p.channel) } };
 }
 
 /** After a referral the result is both practices’: the one that did not release it is told. */
@@ -68,15 +72,16 @@ async function earlierCertificate({ tx, order }: Work, study: string): Promise<E
 }
 
 async function resultLetter(work: Work, study: string, to: Addressee, serial: string, paper: ResultLetter['studies'][number], earlier: Earlier | null): Promise<ResultLetter | AmendedLetter> {
-  const letter = { ...(await letterBase(work, study, to)), studies: [paper], stillOut: stillOut(work, study), disagree: disagree(work, study), check: { serial, address: checkAddress(work) } };
+  const t = wordsOnPaper(to.language);
+  const letter = { ...(await letterBase(work, study, to)), studies: [paper], stillOut: stillOut(work, study, t), disagree: disagree(work, study, t), check: { serial, address: checkAddress(work) } };
   if (!earlier) return { ...letter, kind: 'result' };
   const letterOf = earlier.at.toISOString().slice(0, 10);
-  return { ...letter, kind: 'amended', replaces: { letterOf, why: `${newReading(work, study, earlier)} It replaces the one in our letter of ${shortDay(letterOf)}.`, serial: earlier.serial } };
+  return { ...letter, kind: 'amended', replaces: { letterOf, why: `${newReading(work, study, earlier, t)} ${t('It replaces the one in our letter of {day}.', { day: shortDay(to.language, letterOf) })}`, serial: earlier.serial } };
 }
 
-function newReading(work: Work, study: string, earlier: Earlier): string {
-  if (earlier.state === 'withdrawn') return 'The result in our earlier letter was taken back, as we wrote to you. Here is the result of these pictures.';
+function newReading(work: Work, study: string, earlier: Earlier, t: Words): string {
+  if (earlier.state === 'withdrawn') return t('The result in our earlier letter was taken back, as we wrote to you. Here is the result of these pictures.');
   const result = acceptedResult(work, study);
   const second = work.facts('resultArrived').find((f) => f.result === result)?.reading === 'second';
-  return second ? 'Another reader has read the same pictures, without the first reading. As was said beforehand, this second reading stands, whichever way it went.' : 'The centre has sent a new reading of the same pictures.';
+  return second ? t('Another reader has read the same pictures, without the first reading. As was said beforehand, this second reading stands, whichever way it went.') : t('The centre has sent a new reading of the same pictures.');
 }

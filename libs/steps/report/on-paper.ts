@@ -1,3 +1,4 @@
+import type { Words } from '#libs/words/words';
 import type { DogOnPaper, PracticeOnPaper } from '#libs/documents/snapshots';
 import { localDay } from '#libs/pathway/zones';
 import { withOffset } from '../record/local-time.js';
@@ -34,10 +35,10 @@ export const today = (work: Work): string => localDay(work.now.toISOString(), zo
 export const moment = (work: Work, at: string | Date = work.now): string => withOffset(at, zoneOf(work));
 
 /** How a practice is reached, as its policy says it. */
-export function reach({ order }: Work): { phone: string; hours: string; outOfHours: string } {
+export function reach({ order }: Work, t: Words): { phone: string; hours: string; outOfHours: string } {
   const practice = order.practices[order.practice]!;
   const policy = practice.policy as { hoursWords?: string; outOfHours?: string };
-  return { phone: practice.phone, hours: policy.hoursWords ?? 'on working days', outOfHours: policy.outOfHours ?? 'At night and on free days the same number says who is on call.' };
+  return { phone: practice.phone, hours: policy.hoursWords ?? t('on working days'), outOfHours: policy.outOfHours ?? t('At night and on free days the same number says who is on call.') };
 }
 
 /** The address without scheme, as it is printed. */

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto';
+import { shortDay } from '#libs/words/days';
+import { wordsOnPaper } from '#libs/words/words';
 import type { CorrectionLetter } from '#libs/documents/snapshots';
 import { sayToOwners } from '../messages/say-to-owner.js';
-import { shortDay } from '../record/day-words.js';
 import { StepError } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { addressees } from './addressees.js';
@@ -18,12 +19,14 @@ export const releaseCorrection = useCase('releaseCorrection', async (work, on) =
   for (const person of to) {
     const base = await letterBase(work, on, person);
     const letterOf = wrong.at.slice(0, 10);
+    const t = wordsOnPaper(person.language);
+    const dog = base.dog.callName;
     const snapshot: CorrectionLetter = {
       ...base, kind: 'correction', check: null,
-      corrects: { letterOf, wrong: `Our letter of ${shortDay(letterOf)} gave a result that does not belong to ${base.dog.callName}.`, holds: `${base.dog.callName} has no result for this study yet.`, serial },
+      corrects: { letterOf, wrong: t('Our letter of {day} gave a result that does not belong to {dog}.', { day: shortDay(person.language, letterOf), dog }), holds: t('{dog} has no result for this study yet.', { dog }), serial },
     };
-    const document = await storeDocument(work, { kind: 'letter', name: `Correction, letter to ${person.name}`, snapshot, subject: letter, forOwner: true });
-    if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'correction', template: 'correction', data: { dog: base.dog.callName, study: on }, documents: [document], subject: letter });
+    const document = await storeDocument(work, { kind: 'letter', name: t('Correction, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
+    if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'correction', template: 'correction', data: { dog, study: on }, documents: [document], subject: letter });
   }
   return [{ type: 'letterReleased', study: on, letter, kind: 'correction', to: to.map((p) => p.id), detail: { names: to.map((p) => p.name) } }];
 });

@@ -1,5 +1,7 @@
 import { randomUUID } from 'node:crypto';
+import { wordsOnPaper, type Sentence, type Words } from '#libs/words/words';
 import type { FilmsRejectedLetter } from '#libs/documents/snapshots';
+import { listWords } from '#libs/documents/words';
 import { localDay } from '#libs/pathway/zones';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { sayToOwners } from '../messages/say-to-owner.js';
@@ -15,37 +17,34 @@ import { storeDocument } from './store-document.js';
 export const releaseFilmsRejected = useCase('releaseFilmsRejected', async (work, on, input) => {
   const letter = randomUUID();
   const to = await addressees(work);
-  const said = { rejected: rejectedOf(work, on), cost: input.cost, nextSteps: nextSteps(work, on) };
   for (const person of to) {
+    const t = wordsOnPaper(person.language);
     const base = await letterBase(work, on, person);
-    const snapshot: FilmsRejectedLetter = { ...base, ...said, kind: 'films-rejected' };
-    const document = await storeDocument(work, { kind: 'letter', name: `Pictures again, letter to ${person.name}`, snapshot, subject: letter, forOwner: true });
+    const snapshot: FilmsRejectedLetter = { ...base, rejected: rejectedOf(work, on, t), cost: input.cost, nextSteps: nextSteps(work, on).map((step) => t(step)), kind: 'films-rejected' };
+    const document = await storeDocument(work, { kind: 'letter', name: t('Pictures again, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'filmsRejected', template: 'filmsRejected', data: { dog: base.dog.callName, study: on }, documents: [document], subject: letter });
   }
   return [{ type: 'letterReleased', study: on, letter, kind: 'filmsRejected', to: to.map((p) => p.id), detail: { names: to.map((p) => p.name) } }];
 });
 
-function rejectedOf(work: Work, study: string): FilmsRejectedLetter['rejected'] {
+function rejectedOf(work: Work, study: string, t: Words): FilmsRejectedLetter['rejected'] {
   const standing = work.evaluation.studies[study]!;
   const rejection = work.facts('filmsRejected').filter((f) => f.study === study).at(-1);
   if (!rejection) throw new StepError('NOT_AT_THIS_STEP');
   const sent = work.facts('packageSent').find((f) => f.send === rejection.send);
   const protocol = findProtocol(standing.protocol, standing.version);
-  const views = rejection.views.map((code) => protocol?.views.find((v) => v.code === code)?.label ?? code);
+  const views = rejection.views.map((code) => protocol?.views.find((v) => v.code === code)?.label ?? code).map((view) => t.known(view));
   const reasons = rejection.reasons.map((reason) => reason.trim().replace(/\.$/, ''));
   return {
-    centre: work.order.centres[sent?.centre ?? standing.centre]?.name ?? 'The reading centre',
+    centre: work.order.centres[sent?.centre ?? standing.centre]?.name ?? t('The reading centre'),
     on: localDay(rejection.at, zoneOf(work)),
-    studies: [{ title: protocol?.deskName ?? standing.protocol, reasons: [views.join(' and '), ...reasons] }],
+    studies: [{ title: t.known(protocol?.deskName ?? standing.protocol), reasons: [listWords(views, t.language), ...reasons] }],
   };
 }
 
-function nextSteps(work: Work, study: string): string[] {
+function nextSteps(work: Work, study: string): Sentence[] {
   const visit = Object.values(work.evaluation.visits).find((v) => v.step === 'booked' && v.studies.includes(study));
   const rest = work.facts('visitOpened').filter((f) => f.studies.includes(study)).at(-1)?.restUntil;
-  return [
-    visit ? 'The new visit is booked. You have a mail with the day, and everything is asked of you again.' : 'We call you to agree whether and when the pictures are taken again.',
-    ...(rest && !visit ? ['Your dog rests for some days first; we say how many.'] : []),
-    'The pictures that were taken are kept.',
-  ];
+  const booked: Sentence = visit ? 'The new visit is booked. You have a mail with the day, and everything is asked of you again.' : 'We call you to agree whether and when the pictures are taken again.';
+  return [booked, ...(rest && !visit ? (['Your dog rests for some days first; we say how many.'] as const) : []), 'The pictures that were taken are kept.'];
 }

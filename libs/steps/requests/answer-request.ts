@@ -1,4 +1,5 @@
 import type { DataRequestList } from '#libs/contracts/requests';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { badInput, StepError } from '../record/step-error.js';
@@ -20,8 +21,8 @@ export async function extendRequest(deps: StepDeps, actor: Actor, id: string, in
   await deps.db.practice(actor.practice, async (tx) => {
     const request = await lockRequest(tx, deps, actor, id);
     stillOpen(request);
-    if (request.overdue) throw new StepError('NOT_AT_THIS_STEP', 'The last day has passed. An extension is told to the person before it; now the request is answered.');
-    if (input.until <= request.due || input.until > request.latest) throw badInput('until', `Choose a day after ${request.due} and no later than ${request.latest}.`);
+    if (request.overdue) throw new StepError('NOT_AT_THIS_STEP', t('The last day has passed. An extension is told to the person before it; now the request is answered.'));
+    if (input.until <= request.due || input.until > request.latest) throw badInput('until', t('Choose a day after {due} and no later than {latest}.', { due: request.due, latest: request.latest }));
     await addEvent(tx, deps, actor, id, 'extended', input.why, input.until);
   });
   return listRequests(deps, actor);
@@ -47,7 +48,7 @@ export async function closeRequest(deps: StepDeps, actor: Actor, id: string, inp
     if (input.outcome === 'done') {
       verifiedFirst(request);
       const needs = request.kind === 'correction' ? undefined : DOES[request.kind];
-      if (needs && !request.events.some((e) => e.type === needs)) throw new StepError('NOT_AT_THIS_STEP', 'What was asked for has not been done yet. Do it first, or close the request as refused and say why.');
+      if (needs && !request.events.some((e) => e.type === needs)) throw new StepError('NOT_AT_THIS_STEP', t('What was asked for has not been done yet. Do it first, or close the request as refused and say why.'));
     }
     await addEvent(tx, deps, actor, id, input.outcome, input.words);
   });

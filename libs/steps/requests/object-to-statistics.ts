@@ -15,7 +15,7 @@ export async function objectToStatistics(deps: StepDeps, actor: Actor, id: strin
     ofKind(request, 'objection', 'This request is not an objection.');
     const agreed = (await ordersOfPerson(tx, deps, actor, request.person.id)).filter((w) => w.evaluation.order.statistics);
     for (const work of agreed) await append(work, [{ type: 'consentWithdrawn', purpose: 'statistics', why: 'Objection of the owner' }], { action: 'objectToStatistics', role: 'manager' });
-    await addEvent(tx, deps, actor, id, 'objected', `Taken out of the breed’s statistics: ${agreed.length === 0 ? 'no order was in them' : agreed.map((w) => w.order.accession).join(', ')}.`);
+    await addEvent(tx, deps, actor, id, 'objected', `Taken out of the breed’s statistics: ${agreed.length === 0 ? 'no order was in them' : agreed.map((w) => w.order.accession).join(', ')}. The next sets leave it out. Sets frozen before are counts without a name or a dog, and stay.`);
   });
   return listRequests(deps, actor);
 }

@@ -2,6 +2,7 @@ import type { DataRequest } from '#libs/contracts/requests';
 import { localDay } from '#libs/pathway/zones';
 import { audit } from '#libs/platform/audit/audit';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { notFound, StepError } from '../record/step-error.js';
@@ -12,7 +13,7 @@ export type EventType = 'verified' | 'extended' | 'exported' | 'restricted' | 'r
 
 /** Requests about people's data are the manager's. */
 export function managerOnly(actor: Actor): void {
-  if (!actor.roles.includes('manager')) throw new StepError('NOT_YOUR_ROLE', 'Requests about people’s data are answered by the practice manager.');
+  if (!actor.roles.includes('manager')) throw new StepError('NOT_YOUR_ROLE', t('Requests about people’s data are answered by the practice manager.'));
 }
 
 export async function todayAt(tx: Tx, practice: string, now: Date): Promise<{ today: string; zone: string }> {
@@ -30,13 +31,13 @@ export async function lockRequest(tx: Tx, deps: StepDeps, actor: Actor, id: stri
 }
 
 export function stillOpen(request: DataRequest): void {
-  if (request.closed) throw new StepError('NOT_AT_THIS_STEP', 'This request is closed. Enter a new one if the person asks again.');
+  if (request.closed) throw new StepError('NOT_AT_THIS_STEP', t('This request is closed. Enter a new one if the person asks again.'));
 }
 
 /** Nothing is handed out, changed or erased for somebody who only says who they are. */
 export function verifiedFirst(request: DataRequest): void {
   stillOpen(request);
-  if (!request.verified) throw new StepError('NOT_AT_THIS_STEP', 'First write down how you made sure that the person who asks is the person whose data they are.');
+  if (!request.verified) throw new StepError('NOT_AT_THIS_STEP', t('First write down how you made sure that the person who asks is the person whose data they are.'));
 }
 
 export function ofKind(request: DataRequest, kind: DataRequest['kind'], words: string): void {

@@ -1,4 +1,5 @@
 import type { DataRequestList } from '#libs/contracts/requests';
+import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { StepError } from '../record/step-error.js';
@@ -22,7 +23,7 @@ export async function liftRestriction(deps: StepDeps, actor: Actor, id: string, 
   managerOnly(actor);
   await deps.db.practice(actor.practice, async (tx) => {
     const request = await lockRequest(tx, deps, actor, id);
-    if (!request.restricted) throw new StepError('NOT_AT_THIS_STEP', 'There is no restriction to lift.');
+    if (!request.restricted) throw new StepError('NOT_AT_THIS_STEP', t('There is no restriction to lift.'));
     await addEvent(tx, deps, actor, id, 'restrictionLifted', why);
   });
   return listRequests(deps, actor);

@@ -2,13 +2,14 @@ import type { Joint } from '#libs/contracts/common';
 import { checkReading, type Problem } from '#libs/science/protocols/check-reading';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import type { JointReading, Protocol } from '#libs/science/protocols/types';
+import { t } from '#libs/words/spoken';
 import { StepError } from '../record/step-error.js';
 import type { Work } from '../record/work.js';
 
 export function protocolOf(work: Work, study: string): Protocol {
   const standing = work.evaluation.studies[study]!;
   const protocol = findProtocol(standing.protocol, standing.version);
-  if (!protocol) throw new StepError('HELD', 'This protocol version is not installed.');
+  if (!protocol) throw new StepError('HELD', t('This protocol version is not installed.'));
   return protocol;
 }
 

@@ -3,6 +3,7 @@ import type { SchemeScreen } from '#libs/contracts/screens/board';
 import type { NewPractice } from '#libs/contracts/session';
 import { audit } from '#libs/platform/audit/audit';
 import { hashPassword } from '#libs/platform/passwords/password';
+import { t } from '#libs/words/spoken';
 import { say } from '../messages/say.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { StepError } from '../record/step-error.js';
@@ -22,5 +23,5 @@ export async function addPractice(deps: StepDeps, lead: Lead, input: NewPractice
 
 function taken(error: Error & { code?: string; constraint?: string }): never {
   if (error.code !== '23505') throw error;
-  throw new StepError('ALREADY_THERE', error.constraint?.includes('letters') ? 'Another practice has these two letters. Choose others.' : 'Somebody signs in with this mail address already. Choose another one.');
+  throw new StepError('ALREADY_THERE', error.constraint?.includes('letters') ? t('Another practice has these two letters. Choose others.') : t('Somebody signs in with this mail address already. Choose another one.'));
 }

@@ -1,8 +1,8 @@
 import type { SchemeScreen } from '#libs/contracts/screens/board';
-import { stepLabels } from '#libs/pathway/words';
 import { wilson } from '#libs/science/population/wilson';
-import { currentProtocols } from '#libs/science/protocols/catalogue';
 import { audit } from '#libs/platform/audit/audit';
+import { stepName, studyNameNow } from '#libs/register/spoken-names';
+import { t } from '#libs/words/spoken';
 import { incidentWords, type IncidentKind } from '../incident/open-incident.js';
 import type { StepDeps } from '../record/step-deps.js';
 
@@ -24,15 +24,14 @@ export async function schemeScreen(deps: StepDeps, lead: Lead): Promise<SchemeSc
     const named = await tx.scheme.findUniqueOrThrow({ where: { id: lead.scheme }, select: { name: true } });
     return { overview: row!.overview, scheme: named.name, harm: counts!.harm, incidents: opened!.incidents };
   });
-  const name = (code: string) => currentProtocols().find((p) => p.code === code)?.deskName ?? code;
   return {
     scheme,
     asOf: deps.clock.now().toISOString(),
     ...overview,
     harm: { sedated: harm.sedated, since: harm.since, diedInCare: counted(harm.diedInCare, harm.sedated), harmed: counted(harm.harmed, harm.sedated) },
-    incidents: incidents.map(({ kind, ...i }) => ({ ...i, study: name(i.study), what: incidentWords[kind] })),
-    overdue: overview.overdue.map((o) => ({ ...o, study: name(o.study) })),
-    steps: overview.steps.map((s) => ({ ...s, protocol: name(s.protocol), step: stepLabels[s.step as keyof typeof stepLabels] ?? s.step })),
-    practices: overview.practices.map((p) => ({ ...p, accredited: p.accredited.map((a) => ({ ...a, protocol: name(a.protocol) })) })),
+    incidents: incidents.map(({ kind, ...i }) => ({ ...i, study: studyNameNow(i.study), what: t.known(incidentWords[kind]) })),
+    overdue: overview.overdue.map((o) => ({ ...o, study: studyNameNow(o.study) })),
+    steps: overview.steps.map((s) => ({ ...s, code: s.protocol, at: s.step, protocol: studyNameNow(s.protocol), step: stepName(s.step) })),
+    practices: overview.practices.map((p) => ({ ...p, accredited: p.accredited.map((a) => ({ ...a, protocol: studyNameNow(a.protocol) })) })),
   };
 }

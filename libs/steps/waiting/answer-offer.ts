@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { answerOffer, OwnerOffer } from '#libs/contracts/waiting';
 import { decide } from '#libs/pathway/decide';
 import type { Tx } from '#libs/platform/database/db';
+import { t } from '#libs/words/spoken';
 import { book } from '../booking/book.js';
 import { ownerActor, type Owner } from '../owner-page/owner.js';
 import { append } from '../record/append.js';
@@ -24,7 +25,7 @@ export async function ownerAnswersOffer(deps: StepDeps, owner: Owner, input: z.o
       await close(tx, input.offer, 'taken', deps.clock.now());
       await lookForTheWaiting(tx, owner.practice);
     });
-    throw new StepError('SLOT_TAKEN', 'That time was taken meanwhile, by phone. Your visit stays as it is, and you stay on the list.');
+    throw new StepError('SLOT_TAKEN', t('That time was taken meanwhile, by phone. Your visit stays as it is, and you stay on the list.'));
   }
   return readOffer(deps, owner);
 }
@@ -38,7 +39,7 @@ async function answer(tx: Tx, deps: StepDeps, owner: Owner, input: z.output<type
   if (!offer) throw notFound();
   // The same answer again, because the first reply got lost.
   if (offer.state === (input.answer === 'yes' ? 'accepted' : 'declined')) return;
-  if (offer.state !== 'open' || offer.expires <= now) throw new StepError('NOT_AT_THIS_STEP', 'This offer has run out. Your visit stays as it is; phone the practice if you need another time.');
+  if (offer.state !== 'open' || offer.expires <= now) throw new StepError('NOT_AT_THIS_STEP', t('This offer has run out. Your visit stays as it is; phone the practice if you need another time.'));
   if (input.answer === 'yes') await take(workOn(tx, now, ownerActor(owner), order, deps.publicUrl), offer);
   await close(tx, offer.id, input.answer === 'yes' ? 'accepted' : 'declined', now);
   await lookForTheWaiting(tx, owner.practice);
@@ -46,7 +47,7 @@ async function answer(tx: Tx, deps: StepDeps, owner: Owner, input: z.output<type
 
 async function take(work: Work, { entry, visit, slot }: Open): Promise<void> {
   // The practice made the offer: moving is the desk's, the yes is the owner's.
-  if (!decide(work.evaluation, 'book', { scope: 'visit', id: visit }, 'desk').allowed) throw new StepError('NOT_AT_THIS_STEP', 'The visit cannot be moved any more. Please phone the practice.');
+  if (!decide(work.evaluation, 'book', { scope: 'visit', id: visit }, 'desk').allowed) throw new StepError('NOT_AT_THIS_STEP', t('The visit cannot be moved any more. Please phone the practice.'));
   await append(work, await book(work, visit, slot), { action: 'book', role: 'owner' });
   await work.tx.waitingEntry.update({ where: { id: entry }, data: { state: 'served', doneAt: work.now } });
 }

@@ -4,7 +4,7 @@ import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { notFound } from '../record/step-error.js';
 import { lookForTheWaiting } from './offer-slots.js';
-import { waitingRows } from './read-waiting-list.js';
+import { waitingPage } from './read-waiting-list.js';
 
 /** Off the list; an open offer is taken back and may go to the next. The visit stays as it is. */
 export async function leaveLine(deps: StepDeps, actor: Actor, entry: string): Promise<WaitingList> {
@@ -16,6 +16,6 @@ export async function leaveLine(deps: StepDeps, actor: Actor, entry: string): Pr
     await tx.slotOffer.updateMany({ where: { entryId: entry, state: 'open' }, data: { state: 'taken', answeredAt: now } });
     await lookForTheWaiting(tx, actor.practice);
     await noteChange(tx, actor, 'leaveWaitingList', known.visitId);
-    return { rows: await waitingRows(tx, actor.practice) };
+    return waitingPage(tx, actor.practice);
   });
 }

@@ -3,7 +3,6 @@ import { addToOutbox } from '#libs/platform/database/outbox';
 import type { Tx } from '#libs/platform/database/db';
 import { sayToOwners } from '../messages/say-to-owner.js';
 import { queueActor } from '../record/actor.js';
-import { dayWords } from '../record/day-words.js';
 import { withOffset } from '../record/local-time.js';
 import { readOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
@@ -45,8 +44,8 @@ async function offer(work: Work, entry: WaitingRow, slot: OfferedSlot): Promise<
   const visit = work.evaluation.visits[entry.visitId];
   const local = withOffset(expires, order.rules.practices[order.practice]?.zone ?? 'UTC');
   const data = {
-    visit: entry.visitId, dog: dog.callName, day: slot.day, dayWords: dayWords(slot.day), start: slot.start, until: `${dayWords(local.slice(0, 10))}, ${local.slice(11, 16)}`,
-    ...(visit?.day && visit.start ? { now: `${dayWords(visit.day)}, ${visit.start}` } : {}),
+    visit: entry.visitId, dog: dog.callName, day: slot.day, start: slot.start, untilDay: local.slice(0, 10), untilTime: local.slice(11, 16),
+    ...(visit?.day && visit.start ? { nowDay: visit.day, nowStart: visit.start } : {}),
   };
   await sayToOwners(work, { once: `offer:${id}`, kind: 'preparation', template: 'slotOffer', subject: entry.visitId, data });
   await addToOutbox(tx, 'offer-slots', { practice: order.practice }, { dedupe: id, notBefore: expires });

@@ -1,0 +1,82 @@
+import type { Tx } from '#libs/platform/database/db';
+import { PermanentError, RetryableError } from '#libs/platform/queue/job-errors';
+import type { WorkerDeps } from '../worker-deps.js';
+import { ItemRefusedError, type Channel, type Item } from './channels/channel.js';
+import { openChannel } from './channels/open-channel.js';
+import { closeDelivery, isTakenOut, readDelivery, setItem, touchDelivery, type Delivery, type ItemRow, type ItemState } from './delivery.js';
+import { noteSending } from './note-sending.js';
+import { prepareItem } from './prepare-item.js';
+
+export interface Try { signal: AbortSignal; lastAttempt: boolean }
+
+/**
+ * Brings out what has not arrived, from where it stood. Each object is claimed before it leaves the house; one that is found claimed was under way
+ * when a worker died, so the centre is asked whether it has it before it is sent again. What the centre took is looked for there afterwards.
+ */
+export async function deliverPackage(deps: WorkerDeps, send: string, { signal, lastAttempt }: Try): Promise<void> {
+  const system = <T>(work: (tx: Tx) => Promise<T>) => deps.db.system('deliver a package', work);
+  const delivery = await system((tx) => readDelivery(tx, send));
+  if (!delivery || !(await system((tx) => touchDelivery(tx, send, deps.clock.now())))) return;
+  try {
+    const channel = await openChannel(deps, delivery);
+    for (const row of delivery.items) await bringOut(deps, channel, delivery, row, signal);
+    await lookFor(deps, channel, delivery, signal);
+    await finish(deps, channel, delivery);
+  } catch (error) {
+    const message = error instanceof PermanentError || error instanceof RetryableError ? error.message : 'Something broke on the server.';
+    if (error instanceof PermanentError) await system((tx) => closeDelivery(tx, send, deps.clock.now(), 'stopped', message));
+    // until then the queue tries again by itself; from here on it is a person's
+    if (error instanceof PermanentError || lastAttempt) await noteSending(deps, delivery, 'failed', message);
+    throw error;
+  }
+}
+
+/** Asked each time before something leaves: a person may have ended the sending, or another worker taken it over. */
+async function stillOurs({ db, clock }: WorkerDeps, { send }: Delivery, signal: AbortSignal): Promise<void> {
+  signal.throwIfAborted();
+  if (!(await db.system('keep at a delivery', (tx) => touchDelivery(tx, send, clock.now())))) throw new PermanentError('Somebody has ended this sending.');
+}
+
+async function bringOut(deps: WorkerDeps, channel: Channel, delivery: Delivery, row: ItemRow, signal: AbortSignal): Promise<void> {
+  if (row.state !== 'waiting' && row.state !== 'claimed') return;
+  await stillOurs(deps, delivery, signal);
+  try {
+    if (row.image && (await deps.db.system('look whether a film is still this dog’s', (tx) => isTakenOut(tx, delivery.order, row.image!)))) throw new ItemRefusedError('It was taken out of the order and stays here.');
+    const item = await prepareItem(deps, delivery, row);
+    if (await channel.has(item, signal)) return await move(deps, delivery, row, 'arrived');
+    await move(deps, delivery, row, 'claimed');
+    await channel.put(item, signal);
+    await move(deps, delivery, row, 'stored');
+  } catch (error) {
+    if (!(error instanceof ItemRefusedError)) throw error;
+    await move(deps, delivery, row, 'refused', error.message);
+  }
+}
+
+async function lookFor(deps: WorkerDeps, channel: Channel, delivery: Delivery, signal: AbortSignal): Promise<void> {
+  const missing: string[] = [];
+  for (const row of delivery.items.filter((one) => one.state === 'stored')) {
+    if (await channel.has(await prepareItem(deps, delivery, row), signal)) await move(deps, delivery, row, 'arrived');
+    else missing.push(row.name);
+  }
+  if (missing.length > 0) throw new RetryableError(`The centre said that it has stored ${missing.join('; ')}, and does not list it.`);
+}
+
+async function finish(deps: WorkerDeps, channel: Channel, delivery: Delivery): Promise<void> {
+  const refused = delivery.items.filter((row) => row.state === 'refused');
+  if (refused.length > 0) {
+    const words = refused.map((row) => `${row.name}: ${row.words ?? ''}`).join(' ');
+    if (delivery.note) throw new PermanentError(words);
+    return noteSending(deps, delivery, 'failed', words, 'refused');
+  }
+  const items: Item[] = [];
+  for (const row of delivery.items) items.push(await prepareItem(deps, delivery, row));
+  await channel.finish?.(items);
+  await noteSending(deps, delivery, channel.handsOver ? 'handedOver' : undefined, `the centre has ${items.length} of ${items.length} images`, 'arrived');
+}
+
+async function move(deps: WorkerDeps, { send }: Delivery, row: ItemRow, state: ItemState, words?: string): Promise<void> {
+  const now = deps.clock.now();
+  await deps.db.system('note how far a film is', (tx) => setItem(tx, { send, place: row.place, state, now, ...(words === undefined ? {} : { words }) }));
+  Object.assign(row, { state, words: words ?? null });
+}

@@ -1,0 +1,52 @@
+import type { Tx } from '#libs/platform/database/db';
+import type { ChannelKind } from '#libs/contracts/dispatch';
+import type { PackageSummary } from './seal-package.js';
+import type { SentNote } from './withdraw-sent.js';
+
+export type DeliveryState = 'open' | 'stopped' | 'arrived' | 'refused' | 'ended';
+export type ItemState = 'waiting' | 'claimed' | 'stored' | 'arrived' | 'refused';
+
+export interface ItemRow {
+  place: number; name: string; image: string | null; state: ItemState; words: string | null;
+  sopClass: string | null; sopUid: string | null; studyUid: string | null; seriesUid: string | null; sentSha: string | null; size: number | null;
+}
+
+/** One sending as it stands, with the channel that it was given. */
+export interface Delivery {
+  send: string; order: string; practice: string; package: string; study: string; centre: string;
+  kind: Exclude<ChannelKind, 'link'>; state: DeliveryState; manifest: string; summary: PackageSummary; note: SentNote | null; zone: string;
+  address: string | null; bucket: string | null; region: string | null; account: string | null; secret: string | null;
+  items: ItemRow[];
+}
+
+export async function readDelivery(tx: Tx, send: string): Promise<Delivery | undefined> {
+  const [row] = await tx.$queryRaw<Delivery[]>`
+    SELECT d.send_id AS send, d.order_id AS order, d.practice_id AS practice, d.package_id AS package, d.study_id AS study, d.centre_id AS centre, d.kind, d.state, d.note, p.manifest, p.summary, (SELECT zone FROM practice WHERE id = d.practice_id) AS zone,
+      c.address, c.bucket, c.region, c.account, s.secret,
+      (SELECT jsonb_agg(jsonb_build_object('place', i.place, 'name', i.name, 'image', i.image, 'state', i.state, 'words', i.words, 'sopClass', i.sop_class, 'sopUid', i.sop_uid, 'studyUid', i.study_uid, 'seriesUid', i.series_uid, 'sentSha', i.sent_sha, 'size', i.size) ORDER BY i.place)
+        FROM delivery_item i WHERE i.send_id = d.send_id) AS items
+    FROM delivery d JOIN package p ON p.id = d.package_id JOIN LATERAL (
+      SELECT * FROM centre_channel n WHERE n.practice_id = d.practice_id AND n.centre_id = d.centre_id AND n.kind = d.kind ORDER BY n.seq DESC LIMIT 1
+    ) c ON true LEFT JOIN centre_channel_secret s ON s.channel_id = c.id
+    WHERE d.send_id = ${send}::uuid`;
+  return row;
+}
+
+/** False when a person has ended the sending meanwhile. */
+export async function touchDelivery(tx: Tx, send: string, now: Date): Promise<boolean> {
+  return (await tx.$executeRaw`UPDATE delivery SET state = 'open', words = NULL, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`) > 0;
+}
+
+export const closeDelivery = (tx: Tx, send: string, now: Date, state: DeliveryState, words: string | null): Promise<number> =>
+  tx.$executeRaw`UPDATE delivery SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`;
+
+export const setItem = (tx: Tx, { send, place, state, words, now }: { send: string; place: number; state: ItemState; words?: string; now: Date }): Promise<number> =>
+  tx.$executeRaw`UPDATE delivery_item SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, claimed_at = CASE WHEN ${state} = 'claimed' THEN ${now}::timestamptz ELSE claimed_at END, done_at = CASE WHEN ${state} IN ('arrived', 'refused') THEN ${now}::timestamptz END
+    WHERE send_id = ${send}::uuid AND place = ${place}`;
+
+/** A film that somebody has taken out of the order since it was packed. */
+export async function isTakenOut(tx: Tx, order: string, image: string): Promise<boolean> {
+  const [found] = await tx.$queryRaw<object[]>`SELECT 1 FROM fact out JOIN fact taken ON taken.order_id = out.order_id AND taken.type = 'exposureTaken' AND taken.body->>'exposure' = out.body->>'exposure'
+    WHERE out.order_id = ${order}::uuid AND out.type = 'exposureDisowned' AND taken.body->>'image' = ${image}`;
+  return found !== undefined;
+}

@@ -1,0 +1,60 @@
+import { MOST_ROWS, type StatedReading } from '#libs/contracts/results-in';
+import type { Side } from '#libs/science/protocols/types';
+import { readJoints, type JointCells } from './read-joints.js';
+import { readTable } from './read-table.js';
+import { fieldNames, readStated, told, type Read, type Said } from './stated.js';
+
+type Field = keyof StatedReading;
+type Place = { field: Field } | { side: Side; part: 'value' | 'reason' } | { side: Side; finding: string };
+
+const ALSO: Partial<Record<Field, string[]>> = { order: ['order number'], package: ['package number'], number: ['reading', 'reading number'], readBy: ['reader'], dogNumber: ['transponder'] };
+const HEADS = 'The first row names the columns: package or order, number, read by, left, left reason, right, right reason; also study, film, read on, dog number, comment, and each finding with its side, such as “left arthrosis”.';
+const GERMAN_DAY = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
+
+/** Readings of a spreadsheet's text, a row each. What is wrong is told by its line in the file, the heads being line 1. */
+export function readResultsFile(bytes: Uint8Array): Read[] {
+  const table = readTable(bytes);
+  if ('words' in table) return [{ place: table.line, words: table.words, said: [] }];
+  const [head, ...rows] = table.lines;
+  const wrong = (words: string, place = head?.line ?? 1): Read[] => [{ place, words, said: [] }];
+  if (!head) return wrong(HEADS);
+  const places = head.cells.map(placeOf);
+  const unknown = head.cells.filter((h, i) => places[i] === undefined);
+  if (unknown.length > 0) return wrong(`No column is called ${unknown.map((h) => `“${h.slice(0, 60)}”`).join(', ')}. ${HEADS}`);
+  const twice = head.cells.find((h, i) => head.cells.findIndex((other) => plain(other) === plain(h)) !== i);
+  if (twice !== undefined) return wrong(`Two columns are called “${twice.slice(0, 60)}”. Keep one.`);
+  if (!places.some((p) => p && 'side' in p)) return wrong(HEADS);
+  if (rows.length === 0) return wrong('There is no row below the heads.');
+  if (rows.length > MOST_ROWS) return wrong(`There are ${rows.length} rows. Take the file apart into files of at most ${MOST_ROWS}.`);
+  return rows.map(({ line, cells }) => readRow(line, cells, head.cells, places as Place[]));
+}
+
+function placeOf(head: string): Place | undefined {
+  const name = plain(head);
+  const field = (Object.keys(fieldNames) as Field[]).find((f) => plain(fieldNames[f]) === name || ALSO[f]?.includes(name));
+  if (field) return { field };
+  const [, side, rest] = /^(left|right)(?: (.+))?$/.exec(name) ?? [];
+  if (!side) return undefined;
+  if (rest === undefined || rest === 'value') return { side: side as Side, part: 'value' };
+  return rest === 'reason' ? { side: side as Side, part: 'reason' } : { side: side as Side, finding: rest };
+}
+
+function readRow(place: number, cells: string[], heads: string[], places: Place[]): Read {
+  const said: Said[] = heads.flatMap((head, i) => told(head, cells[i]));
+  // A decimal comma in a file of commas makes a cell too many: nothing may slide into the next column unseen.
+  if (cells.length !== heads.length) return { place, said, words: `This row has ${cells.length} cells and the heads have ${heads.length}. With commas between the cells, a number with a decimal comma stands in quotation marks: "0,41".` };
+  const fields: Record<string, string> = {};
+  const joints: Partial<Record<Side, JointCells>> = { left: emptyJoint(), right: emptyJoint() };
+  places.forEach((p, i) => {
+    const text = cells[i]!;
+    if ('field' in p) { if (text !== '') fields[p.field] = p.field === 'readOn' ? isoDay(text) : text; }
+    else if ('part' in p) joints[p.side]![p.part] = text;
+    else joints[p.side]!.findings[p.finding] = text;
+  });
+  const read = readStated(fields);
+  return 'words' in read ? { place, words: read.words, said } : { place, reading: read.reading, said, joints: (protocol) => readJoints(protocol, joints) };
+}
+
+const emptyJoint = (): JointCells => ({ value: '', reason: '', findings: {} });
+const plain = (head: string): string => head.toLowerCase().replaceAll(/[\s_-]+/g, ' ').trim();
+const isoDay = (text: string): string => text.replace(GERMAN_DAY, (_, d: string, m: string, y: string) => `${y}-${m.padStart(2, '0')}-${d.padStart(2, '0')}`);

@@ -1,0 +1,64 @@
+import type { OrderEvent } from '#libs/contracts/integrations';
+import { addToOutbox } from '#libs/platform/database/outbox';
+import type { Tx } from '#libs/platform/database/db';
+import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
+import type { WorkerDeps } from '../worker-deps.js';
+import { signature } from './sign.js';
+
+/** Minutes between one try and the next, our own choice: a receiver that is away for a night still hears. */
+export const PAUSES = [1, 5, 30, 120, 360, 720];
+/** A call that began so long ago belongs to a worker that died. */
+export const LOST_MINUTES = 2;
+const PATIENCE_MS = 10_000;
+
+interface Claimed { id: string; practice: string; accession: string; event: OrderEvent; eventId: string; eventAt: Date; tries: number; lost: boolean; address: string; secrets: string[]; ended: boolean }
+interface Outcome { status: number | null; words: string; became: 'delivered' | 'again' | 'never' }
+
+/** Claim, call, note. A call whose worker died is made again: its receiver knows it by its id. */
+export async function sendWebhook(deps: WorkerDeps, delivery: string): Promise<void> {
+  const claimed = await deps.db.system('claim a call', (tx) => claim(tx, delivery, deps.clock.now()));
+  if (!claimed) return;
+  const outcome = claimed.ended ? { status: null, words: 'This address is told no more.', became: 'never' as const } : await call(deps, claimed);
+  await deps.db.system('note a call', (tx) => note(tx, claimed, outcome, deps.clock.now()));
+}
+
+async function claim(tx: Tx, delivery: string, now: Date): Promise<Claimed | undefined> {
+  const lost = new Date(now.getTime() - LOST_MINUTES * 60_000);
+  const [row] = await tx.$queryRaw<Claimed[]>`
+    WITH found AS (SELECT id, state FROM webhook_delivery WHERE id = ${delivery}::uuid AND (state = 'waiting' AND due_at <= ${now} OR state = 'sending' AND claimed_at <= ${lost}) FOR UPDATE)
+    UPDATE webhook_delivery d SET state = 'sending', claimed_at = ${now}, tries = d.tries + 1 FROM found, webhook w WHERE d.id = found.id AND w.id = d.webhook_id
+    RETURNING d.id, d.practice_id AS practice, d.accession, d.event, d.event_id AS "eventId", d.event_at AS "eventAt", d.tries, found.state = 'sending' AS lost, w.address, w.ended_at IS NOT NULL AS ended,
+      array_remove(ARRAY[w.secret, CASE WHEN w.earlier_until > ${now} THEN w.earlier_secret END], NULL) AS secrets`;
+  if (row?.lost) await addTry(tx, row, { status: null, words: 'The program was stopped while it called; whether it was heard is not known.' }, now);
+  return row;
+}
+
+async function call({ outgoing, clock }: WorkerDeps, { accession, event, eventId, eventAt, address, secrets }: Claimed): Promise<Outcome> {
+  const body = JSON.stringify({ id: eventId, event, order: accession, at: eventAt.toISOString() });
+  const timestamp = Math.floor(clock.now().getTime() / 1000);
+  const headers = { 'content-type': 'application/json', 'webhook-id': eventId, 'webhook-timestamp': String(timestamp), 'webhook-signature': signature(secrets, timestamp, body) };
+  try {
+    const answer = await outgoing.fetch(address, { method: 'POST', body, headers, signal: AbortSignal.timeout(PATIENCE_MS) });
+    await answer.body?.cancel();
+    if (answer.ok) return { status: answer.status, words: `Taken (${answer.status}).`, became: 'delivered' };
+    return { status: answer.status, words: answer.status === 410 ? 'It says that nothing is wanted there any more (410).' : `It answered ${answer.status}.`, became: answer.status === 410 ? 'never' : 'again' };
+  } catch (error) {
+    if (error instanceof AddressRefusedError) return { status: null, words: error.message, became: 'never' };
+    return { status: null, words: isTimeout(error) ? `No answer within ${PATIENCE_MS / 1000} seconds.` : 'Nobody answers there.', became: 'again' };
+  }
+}
+
+const isTimeout = (error: unknown): boolean => error instanceof Error && /Timeout/.test(`${error.name} ${(error.cause as Error | undefined)?.name ?? ''}`);
+
+async function note(tx: Tx, claimed: Claimed, outcome: Outcome, now: Date): Promise<void> {
+  await addTry(tx, claimed, outcome, now);
+  const pause = outcome.became === 'again' ? PAUSES[claimed.tries - 1] : undefined;
+  const state = outcome.became === 'delivered' ? 'delivered' : pause === undefined ? 'givenUp' : 'waiting';
+  const due = new Date(now.getTime() + (pause ?? 0) * 60_000);
+  await tx.$executeRaw`UPDATE webhook_delivery SET state = ${state}, due_at = ${due}, claimed_at = NULL WHERE id = ${claimed.id}::uuid AND state = 'sending'`;
+  if (state === 'waiting') await addToOutbox(tx, 'send-webhook', { delivery: claimed.id }, { dedupe: claimed.id, notBefore: due });
+}
+
+async function addTry(tx: Tx, { id, practice }: Claimed, { status, words }: Pick<Outcome, 'status' | 'words'>, now: Date): Promise<void> {
+  await tx.$executeRaw`INSERT INTO webhook_try (delivery_id, practice_id, at, status, words) VALUES (${id}::uuid, ${practice}::uuid, ${now}, ${status}, ${words})`;
+}

@@ -1,0 +1,79 @@
+import type { z } from 'zod';
+import { newWebhook, type Webhooks } from '#libs/contracts/integrations';
+import type { Tx } from '#libs/platform/database/db';
+import { addToOutbox } from '#libs/platform/database/outbox';
+import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
+import type { Outgoing } from '#libs/platform/outgoing/outgoing';
+import { newToken } from '#libs/platform/passwords/token';
+import { noteChange } from '#libs/register/note-change';
+import { managersOnly } from '#libs/register/who-may';
+import type { Actor } from '../record/actor.js';
+import type { StepDeps } from '../record/step-deps.js';
+import { badInput, notFound } from '../record/step-error.js';
+import { webhooksIn } from './webhooks-in.js';
+
+type Deps = StepDeps & { outgoing: Pick<Outgoing, 'check'> };
+
+/** How long the secret before still signs, so that nothing is missed while the other program is told the new one. Our own choice. */
+const OVERLAP_HOURS = 24;
+
+export function readWebhooks(deps: Deps, actor: Actor): Promise<Webhooks> {
+  managersOnly(actor);
+  return deps.db.practice(actor.practice, (tx) => webhooksIn(tx, actor.practice));
+}
+
+export async function makeWebhook(deps: Deps, actor: Actor, { name, address, events }: z.output<typeof newWebhook>): Promise<Webhooks> {
+  managersOnly(actor);
+  await deps.outgoing.check(address).catch((error: unknown) => {
+    throw error instanceof AddressRefusedError ? badInput('address', error.message) : error;
+  });
+  const { token: secret } = newToken();
+  return change(deps, actor, async (tx) => {
+    const [row] = await tx.$queryRaw<{ id: string }[]>`INSERT INTO webhook (practice_id, name, address, events, secret, at, by, by_name)
+      VALUES (${actor.practice}::uuid, ${name}, ${address}, ${[...new Set(events)]}::text[], ${secret}, ${deps.clock.now()}, ${actor.id}, ${actor.name}) RETURNING id`;
+    await noteChange(tx, actor, 'makeWebhook', row!.id, { webhook: name, events });
+    return { name, secret };
+  });
+}
+
+export function endWebhook(deps: Deps, actor: Actor, webhook: string): Promise<Webhooks> {
+  managersOnly(actor);
+  return change(deps, actor, async (tx) => {
+    const count = await tx.$executeRaw`UPDATE webhook SET ended_at = ${deps.clock.now()}, ended_by_name = ${actor.name} WHERE id = ${webhook}::uuid AND practice_id = ${actor.practice}::uuid AND ended_at IS NULL`;
+    if (count === 0) throw notFound();
+    await noteChange(tx, actor, 'endWebhook', webhook);
+    return null;
+  });
+}
+
+export function changeSecret(deps: Deps, actor: Actor, webhook: string): Promise<Webhooks> {
+  managersOnly(actor);
+  const { token: secret } = newToken();
+  return change(deps, actor, async (tx) => {
+    const until = new Date(deps.clock.now().getTime() + OVERLAP_HOURS * 3_600_000);
+    const [row] = await tx.$queryRaw<{ changed: boolean }[]>`SELECT app.change_webhook_secret(${webhook}::uuid, ${secret}, ${until}) AS changed`;
+    if (!row?.changed) throw notFound();
+    await noteChange(tx, actor, 'changeWebhookSecret', webhook);
+    const { name } = await tx.webhook.findUniqueOrThrow({ where: { id: webhook }, select: { name: true } });
+    return { name, secret };
+  });
+}
+
+/** Begins anew with what was given up, or was delivered and lost over there. What waits goes at its time. */
+export function sendAgain(deps: Deps, actor: Actor, delivery: string): Promise<Webhooks> {
+  managersOnly(actor);
+  return change(deps, actor, async (tx) => {
+    const count = await tx.$executeRaw`UPDATE webhook_delivery d SET state = 'waiting', tries = 0, due_at = ${deps.clock.now()} FROM webhook w
+      WHERE d.id = ${delivery}::uuid AND d.practice_id = ${actor.practice}::uuid AND d.state IN ('givenUp', 'delivered') AND w.id = d.webhook_id AND w.ended_at IS NULL`;
+    if (count === 0) throw notFound();
+    await addToOutbox(tx, 'send-webhook', { delivery }, { dedupe: delivery });
+    await noteChange(tx, actor, 'sendWebhookAgain', delivery);
+    return null;
+  });
+}
+
+const change = (deps: Deps, { practice }: Actor, work: (tx: Tx) => Promise<Webhooks['secret']>): Promise<Webhooks> =>
+  deps.db.practice(practice, async (tx) => {
+    const secret = await work(tx);
+    return { ...(await webhooksIn(tx, practice)), secret };
+  });
