@@ -3,11 +3,13 @@ import { systemClock } from '#libs/platform/clock/clock';
 import { Db } from '#libs/platform/database/db';
 import { openFileStore } from '#libs/platform/files/open-file-store';
 import { Limits } from '#libs/platform/limits/limits';
+import { installOwnStudies } from '#libs/platform/settings/own-studies';
 import { readSettings } from '#libs/platform/settings/settings';
 import { createApi } from './app.js';
 import { Deps } from './deps.js';
 
 const settings = readSettings();
+installOwnStudies(settings.studiesFile);
 const db = new Db(settings.database.app ?? settings.database.owner);
 const deps = new Deps(db, systemClock, await openFileStore(settings), new Limits({ pool: db.pool }), settings);
 const log = (error: unknown, request: string) => console.error(new Date().toISOString(), request, error);

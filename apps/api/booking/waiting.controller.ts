@@ -1,13 +1,16 @@
-import { Controller, Get, HttpCode, Post } from '@nestjs/common';
+import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
+import { paged, type Paged } from '#libs/contracts/common';
 import { joinWaiting, type WaitingList } from '#libs/contracts/waiting';
 import type { Actor } from '#libs/steps/record/actor';
 import { StepError } from '#libs/steps/record/step-error';
 import { joinLine } from '#libs/steps/waiting/join-line';
 import { leaveLine } from '#libs/steps/waiting/leave-line';
-import { waitingList } from '#libs/steps/waiting/read-waiting-list';
+import { waitingAsCsv, waitingList } from '#libs/steps/waiting/read-waiting-list';
 import { Deps } from '../deps.js';
-import { Id, Input } from '../http/zod-body.js';
+import { sendCsv } from '../http/send-file.js';
+import { Asked, Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 import { BOOKS } from './booking.controller.js';
 
@@ -17,8 +20,13 @@ export class WaitingController {
   constructor(private readonly deps: Deps) {}
 
   @Get('waiting-list')
-  list(@By() by: Actor): Promise<WaitingList> {
-    return waitingList(this.deps, by);
+  list(@By() by: Actor, @Asked(paged) { page }: Paged): Promise<WaitingList> {
+    return waitingList(this.deps, by, page);
+  }
+
+  @Get('waiting-list.csv')
+  async csv(@By() by: Actor, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'waiting-list.csv', await waitingAsCsv(this.deps, by));
   }
 
   @Post('orders/:order/waiting') @HttpCode(200)

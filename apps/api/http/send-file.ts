@@ -15,4 +15,10 @@ export function privately(reply: FastifyReply, type: string, name?: string): Fas
     .header('content-disposition', name ? `inline; filename="${name.replace(/[^\w. -]/g, '_')}"` : 'inline');
 }
 
+/** A film's pixels, zipped once here; the browser unzips them by itself. */
+export const sendPixels = (reply: FastifyReply, zipped: Buffer): FastifyReply => privately(reply, 'application/octet-stream').header('content-encoding', 'gzip').send(zipped);
+
 export const imageType = (kind: string): string => ({ png: 'image/png', jpeg: 'image/jpeg' })[kind] ?? 'application/dicom';
+
+/** A list for a spreadsheet. */
+export const sendCsv = (reply: FastifyReply, name: string, text: string): FastifyReply => privately(reply, 'text/csv; charset=utf-8').header('content-disposition', `attachment; filename="${name}"`).send(text);

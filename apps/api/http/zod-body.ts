@@ -1,5 +1,6 @@
 import { Body, Param, Query, type PipeTransform } from '@nestjs/common';
 import { z } from 'zod';
+import { t } from '#libs/words/spoken';
 import { badInput, StepError } from '#libs/steps/record/step-error';
 
 /** Input is what the contract says, or a sentence for every field that is not. */
@@ -10,11 +11,11 @@ export class ZodPipe<T extends z.ZodType> implements PipeTransform<unknown, z.ou
     const parsed = this.schema.safeParse(value ?? {});
     if (parsed.success) {
       const path = unwritable(value, []);
-      if (path) throw badInput(path.join('.'), 'This holds a sign that cannot be kept. Type it again.');
+      if (path) throw badInput(path.join('.'), t('This holds a sign that cannot be kept. Type it again.'));
       return parsed.data;
     }
     if (this.code === 'NOT_FOUND') throw new StepError('NOT_FOUND');
-    throw new StepError('BAD_INPUT', undefined, { fields: parsed.error.issues.map((i) => ({ path: i.path.join('.'), message: i.message })) });
+    throw new StepError('BAD_INPUT', undefined, { fields: parsed.error.issues.map((i) => ({ path: i.path.join('.'), message: t.known(i.message) })) });
   }
 }
 

@@ -2,27 +2,31 @@ import { Controller, Get, HttpCode, Param, Post, Req, Res } from '@nestjs/common
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import { actionRequest, isActionName, type ActionRequest } from '#libs/contracts/actions/all';
+import { page } from '#libs/contracts/common';
+import type { SavedMarks } from '#libs/contracts/screens/marks';
 import type { OrderScreen, Uploaded } from '#libs/contracts/screens/order';
 import { audit } from '#libs/platform/audit/audit';
 import { act } from '#libs/steps/act';
 import { exportRecord } from '#libs/steps/frozen/export-record';
+import { packedPixels } from '#libs/steps/imaging/packed-pixels';
 import { storeImage } from '#libs/steps/imaging/store-image';
 import { sendOwnerLink } from '#libs/steps/messages/send-owner-link';
 import { resolveMessage } from '#libs/steps/messages/resolve-message';
 import { retryProblem } from '#libs/steps/messages/retry-problem';
 import { listOrders, ordersAsCsv } from '#libs/steps/order-screen/list-orders';
 import { readOrderScreen, screenAfter } from '#libs/steps/order-screen/read-order-screen';
+import { savedMarks } from '#libs/steps/quality/saved-marks';
 import type { Actor } from '#libs/steps/record/actor';
 import { notFound } from '#libs/steps/record/step-error';
 import { printDocument } from '#libs/steps/report/print-document';
 import { readDocument } from '#libs/steps/report/read-document';
 import { Deps } from '../deps.js';
-import { imageType, privately, sendStored } from '../http/send-file.js';
+import { imageType, privately, sendCsv, sendPixels, sendStored } from '../http/send-file.js';
 import { oneFile } from '../http/upload.js';
 import { Asked, Id, Input, Sha } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
-const listAsked = z.object({ show: z.enum(['open', 'waiting', 'all']).default('open'), q: z.string().max(100).default(''), page: z.coerce.number().int().min(1).max(10_000).default(1) });
+const listAsked = z.object({ show: z.enum(['open', 'waiting', 'all']).default('open'), q: z.string().max(100).default(''), page });
 const messageCame = z.object({ arrived: z.boolean() });
 
 @Controller('api/orders')
@@ -36,7 +40,7 @@ export class OrdersController {
 
   @Get('export.csv')
   async csv(@By() by: Actor, @Asked(listAsked) asked: z.output<typeof listAsked>, @Res() reply: FastifyReply) {
-    return privately(reply, 'text/csv; charset=utf-8').header('content-disposition', 'attachment; filename="orders.csv"').send(await ordersAsCsv(this.deps, by, asked));
+    return sendCsv(reply, 'orders.csv', await ordersAsCsv(this.deps, by, asked));
   }
 
   @Get(':order')
@@ -68,10 +72,20 @@ export class OrdersController {
     return sendStored(reply, this.deps.files, image.previewSha, 'image/jpeg');
   }
 
+  @Get(':order/images/:sha/pixels')
+  async pixels(@By() by: Actor, @Id('order') order: string, @Sha('sha') sha: string, @Res() reply: FastifyReply) {
+    return sendPixels(reply, await packedPixels(this.deps.files, await this.#image(by, order, sha, 'viewImage')));
+  }
+
   @Get(':order/images/:sha/file')
   async file(@By() by: Actor, @Id('order') order: string, @Sha('sha') sha: string, @Res() reply: FastifyReply) {
     const image = await this.#image(by, order, sha, 'viewImage');
     return sendStored(reply, this.deps.files, image.sha256, imageType(image.kind));
+  }
+
+  @Get(':order/exposures/:exposure/marks')
+  marks(@By() by: Actor, @Id('order') order: string, @Id('exposure') exposure: string): Promise<SavedMarks> {
+    return savedMarks(this.deps, by, order, exposure);
   }
 
   @Get(':order/documents/:document')

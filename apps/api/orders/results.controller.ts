@@ -8,7 +8,7 @@ import { readOrderScreen } from '#libs/steps/order-screen/read-order-screen';
 import type { Actor } from '#libs/steps/record/actor';
 import { resultsAsCsv } from '#libs/steps/result/results-as-csv';
 import { Deps } from '../deps.js';
-import { privately } from '../http/send-file.js';
+import { sendCsv } from '../http/send-file.js';
 import { Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
@@ -18,7 +18,7 @@ export class ResultsController {
 
   @Get('results.csv')
   async csv(@By() by: Actor, @Res() reply: FastifyReply) {
-    return privately(reply, 'text/csv; charset=utf-8').header('content-disposition', 'attachment; filename="results.csv"').send(await resultsAsCsv(this.deps, by));
+    return sendCsv(reply, 'results.csv', await resultsAsCsv(this.deps, by));
   }
 
   @Post(':order/incidents/:incident/close') @HttpCode(200)

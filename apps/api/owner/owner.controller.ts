@@ -1,8 +1,9 @@
 import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
-import { ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw, type OwnerConsents, type OwnerPage } from '#libs/contracts/screens/owner';
+import { ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLanguage, ownerLetterTime, ownerWithdraw, type OwnerConsents, type OwnerPage } from '#libs/contracts/screens/owner';
 import { ownerAcceptsEstimate, ownerAgreesTransfer, ownerChoosesLetterTime, ownerAppeals, ownerConsents as consent, ownerGivesAnswers, ownerWithdraws } from '#libs/steps/owner-page/answer-as-owner';
+import { ownerChoosesLanguage } from '#libs/steps/owner-page/choose-language';
 import type { Owner } from '#libs/steps/owner-page/owner';
 import { readOwnerPage } from '#libs/steps/owner-page/read-owner-page';
 import { notFound, StepError } from '#libs/steps/record/step-error';
@@ -51,6 +52,11 @@ export class OwnerController {
   @Post('letter-time') @HttpCode(200)
   letterTime(@Who() who: Principal, @Input(ownerLetterTime) input: z.output<typeof ownerLetterTime>): Promise<OwnerPage> {
     return ownerChoosesLetterTime(this.deps, ownerOf(who), input);
+  }
+
+  @Post('language') @HttpCode(200)
+  language(@Who() who: Principal, @Input(ownerLanguage) input: z.output<typeof ownerLanguage>): Promise<OwnerPage> {
+    return ownerChoosesLanguage(this.deps, ownerOf(who), input.language);
   }
 
   @Post('withdraw') @HttpCode(200)

@@ -1,14 +1,15 @@
 import { Controller, Get, Param, ParseIntPipe, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
+import { paged, type Paged } from '#libs/contracts/common';
 import type { MailboxScreen, MailScreen } from '#libs/contracts/screens/board';
 import type { CertificateCheck } from '#libs/contracts/screens/owner';
 import type { Scope } from '#libs/platform/database/db';
 import { checkCertificate } from '#libs/steps/certificate/check-certificate';
-import { listMail, mailFile, readMail } from '#libs/steps/mailbox/mailbox';
+import { listMail, mailAsCsv, mailFile, readMail } from '#libs/steps/mailbox/mailbox';
 import { StepError } from '#libs/steps/record/step-error';
 import { Deps } from '../deps.js';
-import { privately } from '../http/send-file.js';
-import { Id } from '../http/zod-body.js';
+import { privately, sendCsv } from '../http/send-file.js';
+import { Asked, Id } from '../http/zod-body.js';
 import { For } from '../session/guard.js';
 import { Sessions } from '../session/sessions.js';
 
@@ -31,8 +32,13 @@ export class PublicController {
   }
 
   @Get('mailbox')
-  async mailbox(@Req() request: FastifyRequest): Promise<MailboxScreen> {
-    return listMail(this.deps.db, await this.#mailScope(request), this.deps.settings.mail.captured);
+  async mailbox(@Req() request: FastifyRequest, @Asked(paged) { page }: Paged): Promise<MailboxScreen> {
+    return listMail(this.deps.db, await this.#mailScope(request), this.deps.settings.mail.captured, page);
+  }
+
+  @Get('mailbox.csv')
+  async mailCsv(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'mailbox.csv', await mailAsCsv(this.deps.db, await this.#mailScope(request)));
   }
 
   @Get('mailbox/:id')

@@ -1,32 +1,32 @@
 import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
-import { z } from 'zod';
+import type { z } from 'zod';
+import { paged, type Paged } from '#libs/contracts/common';
 import { readerReject, readerResult, type PackageScreen, type ReaderResult } from '#libs/contracts/screens/reader';
+import { packedPixels } from '#libs/steps/imaging/packed-pixels';
 import { acknowledgePackage, rejectPackage, resultOfPackage } from '#libs/steps/reader-page/answer-package';
-import { listPackages, lookAtPackage, packageScreen } from '#libs/steps/reader-page/packages';
-import type { Reader } from '#libs/steps/reader-page/reader';
-import { zipPackage } from '#libs/steps/reader-page/zip-package';
-import { notFound, StepError } from '#libs/steps/record/step-error';
+import { listPackages, lookAtPackage, packagesAsCsv, packageScreen } from '#libs/steps/reader-page/packages';
+import { sizeOfZip, zipFor } from '#libs/steps/reader-page/zip-package';
+import { notFound } from '#libs/steps/record/step-error';
 import { Deps } from '../deps.js';
-import { imageType, privately, sendStored } from '../http/send-file.js';
+import { imageType, privately, sendCsv, sendPixels, sendStored } from '../http/send-file.js';
 import { Asked, Id, Input, Sha } from '../http/zod-body.js';
 import { For, Who } from '../session/guard.js';
 import type { Principal } from '../session/principal.js';
-
-const paged = z.object({ page: z.coerce.number().int().min(1).max(10_000).default(1) });
-
-function readerOf(who: Principal): Reader {
-  if (!who.centre) throw new StepError('NOT_YOUR_ROLE');
-  return { id: who.staff ?? 'link', name: who.staff ? who.name : (who.home ?? 'a reader'), centre: who.centre, centreName: who.home ?? '', onlyPackage: who.kind === 'readerLink' ? who.package : null };
-}
+import { readerOf } from './reader-of.js';
 
 @Controller('api/reader/packages') @For('reader', 'readerLink')
 export class ReaderController {
   constructor(private readonly deps: Deps) {}
 
   @Get()
-  list(@Who() who: Principal, @Asked(paged) { page }: { page: number }) {
+  list(@Who() who: Principal, @Asked(paged) { page }: Paged) {
     return listPackages(this.deps, readerOf(who), page);
+  }
+
+  @Get('export.csv')
+  async csv(@Who() who: Principal, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'packages.csv', await packagesAsCsv(this.deps, readerOf(who)));
   }
 
   @Get(':package')
@@ -37,7 +37,7 @@ export class ReaderController {
   @Get(':package/zip')
   async zip(@Who() who: Principal, @Id('package') id: string, @Res() reply: FastifyReply) {
     const p = await lookAtPackage(this.deps, readerOf(who), id, 'downloadPackage');
-    return privately(reply, 'application/zip').header('content-disposition', `attachment; filename="${p.summary.number}.zip"`).send(zipPackage(this.deps.files, p));
+    return privately(reply, 'application/zip').header('content-disposition', `attachment; filename="${p.summary.number}.zip"`).header('x-about-bytes', sizeOfZip(p)).send(await zipFor(this.deps.files, p));
   }
 
   @Get(':package/images/:sha/preview')
@@ -45,6 +45,12 @@ export class ReaderController {
     const film = await this.#film(who, id, sha);
     if (!film.previewSha) throw notFound();
     return sendStored(reply, this.deps.files, film.previewSha, 'image/jpeg');
+  }
+
+  @Get(':package/images/:sha/pixels')
+  async pixels(@Who() who: Principal, @Id('package') id: string, @Sha('sha') sha: string, @Res() reply: FastifyReply) {
+    const { image, kind, previewSha } = await this.#film(who, id, sha);
+    return sendPixels(reply, await packedPixels(this.deps.files, { sha256: image, kind, previewSha }));
   }
 
   @Get(':package/images/:sha/file')

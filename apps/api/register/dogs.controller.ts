@@ -1,20 +1,22 @@
-import { Controller, Get, HttpCode, Post } from '@nestjs/common';
+import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
 import { z } from 'zod';
 import { addIdentifier as identifier, addPersonRole as personRole, newDog, newPerson, renameDog as rename, type NewDog } from '#libs/contracts/register';
 import { listBreeds } from '#libs/register/breeds/list-breeds';
 import { addIdentifier } from '#libs/register/dogs/add-identifier';
 import { addPersonRole } from '#libs/register/dogs/add-person-role';
 import { createDog } from '#libs/register/dogs/create-dog';
-import { listDogs } from '#libs/register/dogs/list-dogs';
+import { dogsAsCsv, listDogs } from '#libs/register/dogs/list-dogs';
 import { readDog } from '#libs/register/dogs/read-dog';
 import { renameDog } from '#libs/register/dogs/rename-dog';
 import { amendPerson } from '#libs/register/people/amend-person';
 import { createPerson } from '#libs/register/people/create-person';
-import { listPeople } from '#libs/register/people/list-people';
+import { listPeople, peopleAsCsv } from '#libs/register/people/list-people';
 import { search } from '#libs/register/search/search';
 import { restateDog } from '#libs/steps/order/restate-dog';
 import type { Actor } from '#libs/steps/record/actor';
 import { Deps } from '../deps.js';
+import { sendCsv } from '../http/send-file.js';
 import { Asked, Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
@@ -38,6 +40,11 @@ export class DogsController {
   @Get('dogs')
   list(@By() by: Actor, @Asked(listAsked) asked: ListAsked) {
     return listDogs(this.deps, by, asked);
+  }
+
+  @Get('dogs.csv')
+  async csv(@By() by: Actor, @Asked(listAsked) asked: ListAsked, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'dogs.csv', await dogsAsCsv(this.deps, by, asked));
   }
 
   @Get('dogs/:dog')
@@ -68,6 +75,11 @@ export class DogsController {
   @Get('people')
   people(@By() by: Actor, @Asked(listAsked) asked: ListAsked) {
     return listPeople(this.deps, by, asked);
+  }
+
+  @Get('people.csv')
+  async peopleCsv(@By() by: Actor, @Asked(listAsked) asked: ListAsked, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'people.csv', await peopleAsCsv(this.deps, by, asked));
   }
 
   @Post('people') @HttpCode(201)

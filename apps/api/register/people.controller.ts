@@ -1,8 +1,10 @@
-import { Controller, Get, HttpCode, Post } from '@nestjs/common';
+import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
+import { paged, type Paged } from '#libs/contracts/common';
 import { mergeDogs as merge, newAuthority, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
 import { addAuthority, endAuthority, listAuthorities } from '#libs/register/dogs/authorities';
-import { findTwins } from '#libs/register/dogs/find-twins';
+import { findTwins, twinsAsCsv } from '#libs/register/dogs/find-twins';
 import { mergeDogs } from '#libs/register/dogs/merge-dogs';
 import { readReachableDays, setReachableDays } from '#libs/register/practice/set-reachable-days';
 import { closeCentre, readClosures } from '#libs/steps/centre/close-centre';
@@ -10,7 +12,8 @@ import { closePractice, readClosing } from '#libs/steps/closing/close-practice';
 import { restateDog } from '#libs/steps/order/restate-dog';
 import type { Actor } from '#libs/steps/record/actor';
 import { Deps } from '../deps.js';
-import { Id, Input } from '../http/zod-body.js';
+import { sendCsv } from '../http/send-file.js';
+import { Asked, Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
 /** What happens around dogs, people, practice and centre while orders are on their way. */
@@ -19,8 +22,13 @@ export class PeopleController {
   constructor(private readonly deps: Deps) {}
 
   @Get('dog-twins')
-  twins(@By() by: Actor) {
-    return findTwins(this.deps, by);
+  twins(@By() by: Actor, @Asked(paged) { page }: Paged) {
+    return findTwins(this.deps, by, page);
+  }
+
+  @Get('dog-twins.csv')
+  async twinsCsv(@By() by: Actor, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'entered-twice.csv', await twinsAsCsv(this.deps, by));
   }
 
   @Post('dogs/:dog/merge') @HttpCode(200)

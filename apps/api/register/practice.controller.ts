@@ -1,8 +1,10 @@
 import { Controller, Get, HttpCode, Post } from '@nestjs/common';
 import type { z } from 'zod';
+import { newChannel, type Channels } from '#libs/contracts/dispatch';
 import { newAccreditation, newCentre, newEquipment, newReader, newRoom, newStaff, newText, prices, type PracticeScreen } from '#libs/contracts/register';
 import { addAccreditation } from '#libs/register/practice/add-accreditation';
 import { addCentre } from '#libs/register/practice/add-centre';
+import { readChannels, setChannel } from '#libs/register/practice/centre-channels';
 import { addEquipment } from '#libs/register/practice/add-equipment';
 import { addReader } from '#libs/register/practice/add-reader';
 import { addRoom } from '#libs/register/practice/add-room';
@@ -64,6 +66,16 @@ export class PracticeController {
   @Post('centres') @HttpCode(200)
   centres(@By() by: Actor, @Input(newCentre) input: z.output<typeof newCentre>): Promise<PracticeScreen> {
     return addCentre(this.deps, by, input);
+  }
+
+  @Get('channels')
+  channels(@By() by: Actor): Promise<Channels> {
+    return readChannels(this.deps, by);
+  }
+
+  @Post('centres/:centre/channel') @HttpCode(200)
+  channel(@By() by: Actor, @Id('centre') centre: string, @Input(newChannel) input: z.output<typeof newChannel>): Promise<Channels> {
+    return setChannel(this.deps, by, centre, input);
   }
 
   @Post('centres/:centre/readers') @HttpCode(200)

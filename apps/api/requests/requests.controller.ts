@@ -1,18 +1,19 @@
 import { Controller, Get, HttpCode, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import type { z } from 'zod';
+import { paged, type Paged } from '#libs/contracts/common';
 import { newDataRequest, requestClosed, requestExtended, requestNoted, requestVerified, type DataRequestList } from '#libs/contracts/requests';
 import type { Actor } from '#libs/steps/record/actor';
 import { closeRequest, extendRequest, noteOnRequest, verifyRequester } from '#libs/steps/requests/answer-request';
 import { eraseRequester } from '#libs/steps/requests/erase-requester';
 import { exportPerson } from '#libs/steps/requests/export-person';
-import { listRequests } from '#libs/steps/requests/list-requests';
+import { listRequests, requestsAsCsv } from '#libs/steps/requests/list-requests';
 import { objectToStatistics } from '#libs/steps/requests/object-to-statistics';
 import { openRequest } from '#libs/steps/requests/open-request';
 import { liftRestriction, restrictPerson } from '#libs/steps/requests/restrict-person';
 import { Deps } from '../deps.js';
-import { privately } from '../http/send-file.js';
-import { Id, Input } from '../http/zod-body.js';
+import { privately, sendCsv } from '../http/send-file.js';
+import { Asked, Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
 
 /** What people ask about their own data; for the practice manager. */
@@ -21,8 +22,13 @@ export class RequestsController {
   constructor(private readonly deps: Deps) {}
 
   @Get()
-  list(@By() by: Actor): Promise<DataRequestList> {
-    return listRequests(this.deps, by);
+  list(@By() by: Actor, @Asked(paged) { page }: Paged): Promise<DataRequestList> {
+    return listRequests(this.deps, by, page);
+  }
+
+  @Get('export.csv')
+  async csv(@By() by: Actor, @Res() reply: FastifyReply) {
+    return sendCsv(reply, 'data-requests.csv', await requestsAsCsv(this.deps, by));
   }
 
   @Post() @HttpCode(200)

@@ -1,6 +1,8 @@
 import type { Me } from '#libs/contracts/session';
 import type { Role } from '#libs/contracts/common';
 import type { Actor } from '#libs/steps/record/actor';
+import { asLanguage } from '#libs/words/languages';
+import { t } from '#libs/words/spoken';
 import { StepError } from '#libs/steps/record/step-error';
 
 /** Who a request comes from, as the session's row says. */
@@ -20,6 +22,8 @@ export interface Principal {
   place: string;
   zone: string;
   demo: boolean;
+  /** Chosen by the person; null until then. */
+  language: string | null;
 }
 
 /** Somebody who works in a practice, as the record names them. */
@@ -38,6 +42,7 @@ export function meOf(who: Principal, captured: boolean): Me {
     zone: who.zone ?? 'UTC',
     csrf: who.csrf,
     demo: who.demo,
+    language: who.language ? asLanguage(who.language) : t.language,
     mailbox: captured && who.kind !== 'reader' && who.kind !== 'readerLink' && (who.demo || who.roles.includes('manager')),
   };
 }

@@ -4,9 +4,10 @@ import path from 'node:path';
 import { Controller, Get, HttpCode, Post, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { z } from 'zod';
-import { demoSignIns, firstRun, join, openLink, signIn, type FirstRun, type Me, type SignIn } from '#libs/contracts/session';
+import { chooseLanguage, demoSignIns, firstRun, join, openLink, signIn, type ChooseLanguage, type FirstRun, type Me, type SignIn } from '#libs/contracts/session';
 import { hashPassword, matchNobody, passwordMatches } from '#libs/platform/passwords/password';
 import { tokenHash } from '#libs/platform/passwords/token';
+import { speakInstead, t } from '#libs/words/spoken';
 import { StepError } from '#libs/steps/record/step-error';
 import { Deps } from '../deps.js';
 import { Input } from '../http/zod-body.js';
@@ -27,6 +28,13 @@ export class SessionController {
   @Get('me') @For('staff', 'reader', 'lead', 'ownerLink', 'readerLink')
   me(@Who() who: Principal): Me {
     return this.#me(who);
+  }
+
+  @Post('me/language') @For('staff', 'reader', 'lead') @HttpCode(200)
+  async chooseLanguage(@Input(chooseLanguage) { language }: ChooseLanguage, @Who() who: Principal): Promise<Me> {
+    await this.deps.db.door('SELECT app.choose_language($1, $2)', [who.staff, language]);
+    speakInstead(language);
+    return this.#me({ ...who, language });
   }
 
   @Post('sign-in') @For('anybody') @HttpCode(200)
@@ -79,7 +87,7 @@ export class SessionController {
     };
     const manager = { name: input.manager.name, email: input.manager.email, passwordHash: await hashPassword(input.manager.password) };
     const [row] = await this.deps.db.door<{ id: string | null }>('SELECT app.first_run($1, $2, $3) AS id', [scheme, practice, manager]);
-    if (!row?.id) throw new StepError('ALREADY_THERE', 'This server has been set up already. Please sign in.');
+    if (!row?.id) throw new StepError('ALREADY_THERE', t('This server has been set up already. Please sign in.'));
     return this.#me(await this.#openStaff(request, reply, row.id));
   }
 

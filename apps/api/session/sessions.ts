@@ -2,6 +2,8 @@ import '@fastify/cookie';
 import { Injectable } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { newToken, tokenHash } from '#libs/platform/passwords/token';
+import { asLanguage } from '#libs/words/languages';
+import { speakInstead } from '#libs/words/spoken';
 import { StepError } from '#libs/steps/record/step-error';
 import { Deps } from '../deps.js';
 import type { Principal } from './principal.js';
@@ -26,7 +28,12 @@ export class Sessions {
   async of(request: FastifyRequest): Promise<Principal | null> {
     const hash = this.#hash(request);
     if (!hash) return null;
+    return this.#read(hash);
+  }
+
+  async #read(hash: string): Promise<Principal | null> {
     const [row] = await this.deps.db.door<{ who: Principal | null }>('SELECT app.session_row($1) AS who', [hash]);
+    if (row?.who?.language) speakInstead(asLanguage(row.who.language));
     return row?.who ?? null;
   }
 
@@ -36,9 +43,9 @@ export class Sessions {
     const until = new Date(this.deps.clock.now().getTime() + HOURS[kind] * 3_600_000);
     await this.deps.db.door('SELECT app.open_session($1, $2, $3, $4, $5, $6)', [hash, newToken().token, kind, by.staff ?? null, by.link ?? null, until]);
     void reply.setCookie(this.cookie, token, { httpOnly: true, sameSite: 'lax', path: '/', secure: this.#secure, expires: until });
-    const [row] = await this.deps.db.door<{ who: Principal | null }>('SELECT app.session_row($1) AS who', [hash]);
-    if (!row?.who) throw new StepError('NOT_SIGNED_IN');
-    return row.who;
+    const who = await this.#read(hash);
+    if (!who) throw new StepError('NOT_SIGNED_IN');
+    return who;
   }
 
   async close(request: FastifyRequest, reply: FastifyReply): Promise<void> {
