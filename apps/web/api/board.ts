@@ -5,8 +5,11 @@ import type { z } from 'zod';
 import type { orderList } from '#libs/contracts/screens/order';
 import { get, query } from './client.js';
 
+/** The server tells of what changes (live.ts); this is for a line that is down, and for what time alone changes. */
+const NOW_AND_THEN = 60_000;
+
 export const useDayBoard = (day: string | undefined) =>
-  useQuery({ queryKey: ['board', day ?? 'today'], queryFn: () => get<DayBoard>(`/day-board${query({ day })}`), refetchInterval: 15_000, placeholderData: keepPreviousData });
+  useQuery({ queryKey: ['board', day ?? 'today'], queryFn: () => get<DayBoard>(`/day-board${query({ day })}`), refetchInterval: NOW_AND_THEN, placeholderData: keepPreviousData });
 
 export const useSearch = (q: string) =>
   useQuery({ queryKey: ['search', q], queryFn: () => get<SearchReply>(`/search${query({ q })}`), enabled: q.trim().length >= 2, placeholderData: keepPreviousData });
@@ -17,4 +20,4 @@ export const useOrders = (asked: { show: OrdersShown; q?: string; page?: number 
 
 export const orderKey = (order: string) => ['order', order];
 export const useOrder = (order: string) =>
-  useQuery({ queryKey: orderKey(order), queryFn: () => get<OrderScreen>(`/orders/${order}`), refetchInterval: 15_000 });
+  useQuery({ queryKey: orderKey(order), queryFn: () => get<OrderScreen>(`/orders/${order}`), refetchInterval: NOW_AND_THEN });

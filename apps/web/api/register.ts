@@ -12,6 +12,9 @@ export const useDog = (dog: string | undefined) => useQuery({ queryKey: ['dog', 
 export const usePeople = (q: string) =>
   useQuery({ queryKey: ['people', q], queryFn: () => get<{ rows: Person[] }>(`/people${query({ q })}`), enabled: q.trim().length >= 2, placeholderData: keepPreviousData });
 
+export const usePeopleList = (asked: { q?: string; page?: number }) =>
+  useQuery({ queryKey: ['people', 'list', asked], queryFn: () => get<{ rows: Person[]; more: boolean }>(`/people${query(asked)}`), placeholderData: keepPreviousData });
+
 export const useBreeds = () => useQuery({ queryKey: ['breeds'], queryFn: () => get<string[]>('/breeds'), staleTime: Infinity });
 
 export function useNewDog() {
@@ -37,7 +40,7 @@ export function useAddToDog(dog: string) {
   });
 }
 
-export const useTwins = () => useQuery({ queryKey: ['dogs', 'twins'], queryFn: () => get<Twins>('/dog-twins') });
+export const useTwins = (page: number) => useQuery({ queryKey: ['dogs', 'twins', page], queryFn: () => get<Twins>(`/dog-twins${query({ page })}`), placeholderData: keepPreviousData });
 
 export function useMergeDogs(kept: string) {
   const queries = useQueryClient();

@@ -1,5 +1,5 @@
 import { useMutation, useQuery, useQueryClient, type QueryClient } from '@tanstack/react-query';
-import type { DemoSignIns, Me, SignIn } from '#libs/contracts/session';
+import type { ChooseLanguage, DemoSignIns, Me, SignIn } from '#libs/contracts/session';
 import { get, post, rememberCsrf } from './client.js';
 import { signedOut } from './failure.js';
 
@@ -35,6 +35,18 @@ export function useBecome() {
 export function useSignIn() {
   const become = useBecome();
   return useMutation({ mutationFn: (body: SignIn) => post<Me>('/sign-in', body), onSuccess: become });
+}
+
+export function useChooseLanguage() {
+  const queries = useQueryClient();
+  return useMutation({
+    mutationFn: (body: ChooseLanguage) => post<Me>('/me/language', body),
+    onSuccess: (me) => {
+      queries.setQueryData(meKey, me);
+      // Everything that was fetched before is in the other language.
+      void queries.resetQueries({ predicate: ({ queryKey }) => queryKey[0] !== meKey[0] });
+    },
+  });
 }
 
 export function useSignOut() {

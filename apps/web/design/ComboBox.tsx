@@ -1,6 +1,7 @@
 import { Button, ComboBox as AriaComboBox, FieldError, Input, Label, Popover, Text } from 'react-aria-components';
 import type { FieldProps } from './Field.js';
 import { OptionList, type Option } from './Select.js';
+import { t } from '../words/t.js';
 
 /** For open vocabularies: suggests, and takes any other word. */
 export function SuggestBox({ label, value, onChange, suggestions, help, error }: FieldProps<string> & { suggestions: readonly string[] }) {
@@ -19,7 +20,7 @@ export function SuggestBox({ label, value, onChange, suggestions, help, error }:
       <Label className="label">{label}</Label>
       <span className="combo">
         <Input />
-        <Button className="btn" aria-label="Show suggestions">
+        <Button className="btn" aria-label={t('Show suggestions')}>
           <span aria-hidden="true" className="chevron" />
         </Button>
       </span>

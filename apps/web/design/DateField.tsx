@@ -1,11 +1,13 @@
 import { parseDate, type CalendarDate } from '@internationalized/date';
 import { DateField as AriaDateField, DateInput, DateSegment, FieldError, I18nProvider, Label, Text } from 'react-aria-components';
+import { languages } from '#libs/words/languages';
+import { useLanguage } from './speech.js';
 import type { FieldProps } from './Field.js';
 
 /** A calendar day as `2026-11-25`; typed part by part, day first. */
 export function DateField({ label, value, onChange, help, error }: FieldProps<string>) {
   return (
-    <I18nProvider locale="en-GB">
+    <I18nProvider locale={languages[useLanguage()].dates}>
       <AriaDateField
         className="field"
         value={dayOrNull(value)}

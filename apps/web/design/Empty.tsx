@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { t } from '../words/t.js';
 
 /** What is not here, why, and what to do. */
 export function Empty({ title, children, actions }: { title: string; children?: ReactNode; actions?: ReactNode }) {
@@ -13,6 +14,6 @@ export function Empty({ title, children, actions }: { title: string; children?: 
 
 export const Loading = ({ what }: { what: string }) => (
   <p className="loading quiet" role="status">
-    Fetching {what} …
+    {t('Fetching {what} …', { what })}
   </p>
 );

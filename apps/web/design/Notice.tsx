@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 import { isFailure } from '../api/failure.js';
+import { t } from '../words/t.js';
 import { capital } from './format.js';
+import { useKnown } from './speech.js';
 
 /** Something worth knowing that nobody has to act on. */
 export const Notice = ({ children }: { children: ReactNode }) => (
@@ -11,13 +13,14 @@ export const Notice = ({ children }: { children: ReactNode }) => (
 
 /** What went wrong, in the server's words: the sentence, what is in the way, what changed, and that the entry was kept. */
 export function ErrorBar({ error, children }: { error: unknown; children?: ReactNode }) {
+  const known = useKnown();
   if (!error) return null;
-  const body = isFailure(error) ? error.body : { message: 'This page broke. Reload it; what was stored is safe.' };
+  const body = isFailure(error) ? error.body : { message: t('This page broke. Reload it; what was stored is safe.') };
   return (
     <div className="err" role="alert">
-      <b>{body.message}</b>
-      {'because' in body && body.because && <Lines lines={body.because.map((b) => b.words)} />}
-      {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => f.message).filter((says) => says !== body.message)} />}
+      <b>{known(body.message)}</b>
+      {'because' in body && body.because && <Lines lines={body.because.map((b) => known(b.words))} />}
+      {'fields' in body && body.fields && <Lines lines={body.fields.map((f) => known(f.message)).filter((says) => says !== known(body.message))} />}
       {'changed' in body && body.changed && <Lines lines={body.changed.map((c) => `${factWords(c.type)}, ${c.by}`)} />}
       {children}
     </div>

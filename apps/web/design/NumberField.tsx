@@ -1,14 +1,15 @@
 import { useState } from 'react';
 import type { FieldProps } from './Field.js';
 import { TextField } from './TextField.js';
+import { plain } from './format.js';
 
 /**
  * Keeps what was typed until it is a number; a comma counts as a point. What is not a number
  * becomes NaN, so that the form says so instead of losing it.
  */
 export function NumberField({ value, onChange, ...rest }: FieldProps<number> & { unit?: string; autoFocus?: boolean }) {
-  const [text, setText] = useState(value === undefined ? '' : String(value));
-  const shown = value === undefined || Number.isNaN(value) || asNumber(text) === value ? text : String(value);
+  const [text, setText] = useState(value === undefined ? '' : plain(value));
+  const shown = value === undefined || Number.isNaN(value) || asNumber(text) === value ? text : plain(value);
   return (
     <TextField
       {...rest}

@@ -1,12 +1,14 @@
 import { FieldError, Label, Radio, RadioGroup, Text } from 'react-aria-components';
 import type { Answer } from '#libs/contracts/common';
 import type { FieldProps } from './Field.js';
-import type { Option } from './Select.js';
+import { useKnown } from './speech.js';
+import type { Option, SaidOption } from './Select.js';
 
 export type RadioOption<T extends string> = Option<T> & { key?: string; dontKnow?: boolean };
 
 /** A few answers side by side; the letter of an answer chooses it while the group has the focus. */
 export function RadioChoice<T extends string>({ label, labelHidden, value, onChange, options, help, error, size }: FieldProps<T> & { options: readonly RadioOption<T>[]; labelHidden?: boolean; size?: 'tablet' }) {
+  const known = useKnown();
   return (
     <RadioGroup className="field" value={value ?? null} onChange={(chosen) => onChange(options.find((o) => o.id === chosen)?.id)} isInvalid={error !== undefined} validationBehavior="aria" orientation="horizontal">
       <Label className={labelHidden ? 'vh' : 'label'}>{label}</Label>
@@ -21,7 +23,7 @@ export function RadioChoice<T extends string>({ label, labelHidden, value, onCha
       >
         {options.map((o) => (
           <Radio key={o.id} value={o.id} className={o.dontKnow ? 'dk' : ''}>
-            {o.name}
+            {known(o.name)}
           </Radio>
         ))}
       </div>
@@ -35,8 +37,8 @@ export function RadioChoice<T extends string>({ label, labelHidden, value, onCha
   );
 }
 
-export const yesNo: readonly RadioOption<'yes' | 'no'>[] = [
+export const yesNo: readonly SaidOption<'yes' | 'no'>[] = [
   { id: 'yes', name: 'Yes', key: 'y' },
   { id: 'no', name: 'No', key: 'n' },
 ];
-export const yesNoUnknown: readonly RadioOption<Answer>[] = [...yesNo, { id: 'unknown', name: 'Don’t know', key: 'd', dontKnow: true }];
+export const yesNoUnknown: readonly (SaidOption<Answer> & { dontKnow?: boolean })[] = [...yesNo, { id: 'unknown', name: 'Don’t know', key: 'd', dontKnow: true }];

@@ -1,9 +1,14 @@
 import { Button, FieldError, Label, ListBox, ListBoxItem, Popover, Select as AriaSelect, SelectValue, Text } from 'react-aria-components';
 import type { FieldProps } from './Field.js';
+import { t } from '../words/t.js';
+import { useKnown } from './speech.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
 
 export type Option<T extends string = string> = { id: T; name: string; hint?: string };
+/** An option that the page names itself: the sentence, said where it is shown. */
+export type SaidOption<T extends string = string> = Option<T> & { name: PageSentence; key?: string };
 
-export function Select<T extends string>({ label, value, onChange, options, help, error, placeholder = 'Choose' }: FieldProps<T> & { options: readonly Option<T>[]; placeholder?: string }) {
+export function Select<T extends string>({ label, value, onChange, options, help, error, placeholder = t('Choose') }: FieldProps<T> & { options: readonly Option<T>[]; placeholder?: string }) {
   return (
     <AriaSelect className="field" value={value ?? null} onChange={(key) => onChange(options.find((o) => o.id === key)?.id)} isInvalid={error !== undefined} validationBehavior="aria" placeholder={placeholder}>
       <Label className="label">{label}</Label>
@@ -25,14 +30,15 @@ export function Select<T extends string>({ label, value, onChange, options, help
 }
 
 export function OptionList<T extends string>({ options }: { options: readonly Option<T>[] }) {
+  const known = useKnown();
   return (
-    <ListBox className="listbox" items={options} renderEmptyState={() => <p className="small quiet">There is nothing to choose from here.</p>}>
+    <ListBox className="listbox" items={options} renderEmptyState={() => <p className="small quiet">{t('There is nothing to choose from here.')}</p>}>
       {(o) => (
-        <ListBoxItem id={o.id} textValue={o.name}>
-          <Text slot="label">{o.name}</Text>
+        <ListBoxItem id={o.id} textValue={known(o.name)}>
+          <Text slot="label">{known(o.name)}</Text>
           {o.hint && (
             <Text slot="description" className="label">
-              {o.hint}
+              {known(o.hint)}
             </Text>
           )}
         </ListBoxItem>

@@ -2,11 +2,14 @@ import { useEffect, useRef, useState } from 'react';
 import SignaturePad from 'signature_pad';
 import { Button } from './Button.js';
 import { signatureSvg } from './signature-svg.js';
+import { useSay } from './speech.js';
 import { TextField } from './TextField.js';
+
 export type Signature = { signatureSvg?: string; typedName?: string };
 
 /** Drawn or typed: not everybody can draw a line, so the typed name counts as much. */
 export function SignatureField({ value, onChange, error }: { value: Signature; onChange: (value: Signature) => void; error?: string }) {
+  const say = useSay();
   const canvas = useRef<HTMLCanvasElement>(null);
   const pad = useRef<SignaturePad>(null);
   const latest = useRef({ value, onChange });
@@ -33,8 +36,8 @@ export function SignatureField({ value, onChange, error }: { value: Signature; o
 
   return (
     <fieldset className="signature" data-invalid={error ? '' : undefined}>
-      <legend className="label">Signature: draw it, or write the name</legend>
-      <canvas ref={canvas} role="img" aria-label={drawn ? 'A signature has been drawn' : 'Field to draw a signature in; the name may be written below instead'} />
+      <legend className="label">{say('Signature: draw it, or write the name')}</legend>
+      <canvas ref={canvas} role="img" aria-label={say(drawn ? 'A signature has been drawn' : 'Field to draw a signature in; the name may be written below instead')} />
       <div className="acts">
         <Button
           onPress={() => {
@@ -43,10 +46,10 @@ export function SignatureField({ value, onChange, error }: { value: Signature; o
             onChange({ typedName: value.typedName });
           }}
         >
-          Draw again
+          {say('Draw again')}
         </Button>
       </div>
-      <TextField label="Name of the person who signs" value={value.typedName} onChange={(typedName) => onChange({ ...value, typedName })} error={error} autoComplete="off" />
+      <TextField label={say('Name of the person who signs')} value={value.typedName} onChange={(typedName) => onChange({ ...value, typedName })} error={error} autoComplete="off" />
     </fieldset>
   );
 }

@@ -41,7 +41,7 @@ export function Strands({ thread, zone }: { thread: ThreadScreen; zone: string }
 
 /** Studies leave a visit at "imaged". */
 function forkColumn(visits: readonly Road[]): number {
-  const found = visits[0]?.knots.findIndex((k) => /imag/i.test(k.name)) ?? -1;
+  const found = visits[0]?.knots.findIndex((k) => k.step === 'imaged') ?? -1;
   return found >= 0 ? found + 1 : 5;
 }
 

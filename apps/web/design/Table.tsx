@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
+import { t } from '../words/t.js';
 
 export type Column<R> = { head: string; cell: (row: R) => ReactNode; right?: boolean; rowHead?: boolean };
 
 export function Table<R>({ caption, columns, rows, rowKey, foot }: { caption: string; columns: readonly Column<R>[]; rows: readonly R[]; rowKey: (row: R, index: number) => string; foot?: ReactNode }) {
   return (
-    <div className="scroll-x" tabIndex={0} role="region" aria-label={`${caption}: table`}>
+    <div className="scroll-x" tabIndex={0} role="region" aria-label={t('{caption}: table', { caption })}>
       <table className="tbl">
         <caption className="vh">{caption}</caption>
         <thead>

@@ -2,13 +2,15 @@ import { useState } from 'react';
 import type { Birth } from '#libs/contracts/register';
 import { DateField } from '../design/DateField.js';
 import { Select } from '../design/Select.js';
+import { t } from '../words/t.js';
 import { birthFrom } from './birth-from.js';
+import type { SaidOption } from '../design/Select.js';
 
-const precisions = [
-  { id: 'day' as const, name: 'The day is known' },
-  { id: 'month' as const, name: 'Only the month is known' },
-  { id: 'year' as const, name: 'Only the year is known' },
-  { id: 'estimate' as const, name: 'Estimated, between two days' },
+const precisions: readonly SaidOption<Birth['precision']>[] = [
+  { id: 'day', name: 'The day is known' },
+  { id: 'month', name: 'Only the month is known' },
+  { id: 'year', name: 'Only the year is known' },
+  { id: 'estimate', name: 'Estimated, between two days' },
 ];
 
 /** Ages count from the latest possible day. */
@@ -20,7 +22,7 @@ export function BirthFields({ onChange, error }: { onChange: (birth: Birth | und
   return (
     <div className="form-row">
       <DateField
-        label={precision === 'estimate' ? 'Born at the earliest' : 'Born'}
+        label={precision === 'estimate' ? t('Born at the earliest') : t('Born')}
         value={day}
         onChange={(d) => {
           setDay(d);
@@ -30,7 +32,7 @@ export function BirthFields({ onChange, error }: { onChange: (birth: Birth | und
       />
       {precision === 'estimate' && (
         <DateField
-          label="Born at the latest"
+          label={t('Born at the latest')}
           value={latest}
           onChange={(d) => {
             setLatest(d);
@@ -39,7 +41,7 @@ export function BirthFields({ onChange, error }: { onChange: (birth: Birth | und
         />
       )}
       <Select
-        label="How well is that known"
+        label={t('How well is that known')}
         options={precisions}
         value={precision}
         onChange={(p) => {

@@ -8,13 +8,15 @@ import { TextField } from '../design/TextField.js';
 import { EntryForm } from '../entry/EntryForm.js';
 import { plainIssue } from '../entry/plain-issue.js';
 import { useEntry, type Errors } from '../entry/use-entry.js';
+import { t } from '../words/t.js';
 import { BirthFields } from './BirthFields.js';
 import { IdentifierFields, identifierMissing } from './IdentifierFields.js';
 import { OwnerFields } from './OwnerFields.js';
+import type { SaidOption } from '../design/Select.js';
 
-const sexes = [
-  { id: 'male' as const, name: 'Male', key: 'm' },
-  { id: 'female' as const, name: 'Female', key: 'f' },
+const sexes: readonly SaidOption<'male' | 'female'>[] = [
+  { id: 'male', name: 'Male', key: 'm' },
+  { id: 'female', name: 'Female', key: 'f' },
 ];
 
 /** A dog is entered once, with its owner. */
@@ -30,38 +32,38 @@ export function NewDogForm({ onMade, onCancel }: { onMade: (dog: Dog) => void; o
   });
   return (
     <EntryForm
-      label="Keep this dog"
+      label={t('Keep this dog')}
       tries={entry.tries}
       errors={entry.errors}
       failure={make.error}
       busy={make.isPending}
-      beside={<Button onPress={onCancel}>Leave it</Button>}
+      beside={<Button onPress={onCancel}>{t('Leave it')}</Button>}
       onSubmit={() => {
         const dog = entry.check(missing());
         if (dog) make.mutate(dog as NewDog, { onSuccess: onMade, onError: entry.mark });
       }}
     >
       <div className="form-row">
-        <TextField label="Name, as registered" {...entry.field('name')} autoFocus autoComplete="off" />
-        <TextField label="Called (may stay empty)" {...entry.field('callName')} autoComplete="off" />
-        <SuggestBox label="Breed" suggestions={breeds.data ?? []} {...entry.field('breed')} />
+        <TextField label={t('Name, as registered')} {...entry.field('name')} autoFocus autoComplete="off" />
+        <TextField label={t('Called (may stay empty)')} {...entry.field('callName')} autoComplete="off" />
+        <SuggestBox label={t('Breed')} suggestions={breeds.data ?? []} {...entry.field('breed')} />
       </div>
       <div className="form-row">
-        <RadioChoice label="Sex" options={sexes} {...entry.field('sex')} />
-        <Checkbox label="Neutered" {...entry.field('neutered')} />
+        <RadioChoice label={t('Sex')} options={sexes} {...entry.field('sex')} />
+        <Checkbox label={t('Neutered')} {...entry.field('neutered')} />
       </div>
       <BirthFields onChange={(birth) => entry.set('birth', birth)} error={entry.error('birth')} />
       <IdentifierFields value={identifier ?? {}} onChange={(v) => entry.set('identifier', v)} error={(name) => entry.error(`identifier.${name}`)} />
       <fieldset className="form" data-invalid={entry.error('owner') && !owner ? '' : undefined}>
         <legend>
-          <b>Owner</b>
+          <b>{t('Owner')}</b>
         </legend>
         <OwnerFields value={owner} onChange={(o) => entry.set('owner', o)} error={(name) => entry.error(`owner.new.${name}`)} />
       </fieldset>
       <div className="form-row">
-        <TextField label="Breeder (may stay empty)" {...entry.field('breeder')} autoComplete="off" />
-        <TextField label="Sire (may stay empty)" {...entry.field('sireName')} autoComplete="off" />
-        <TextField label="Dam (may stay empty)" {...entry.field('damName')} autoComplete="off" />
+        <TextField label={t('Breeder (may stay empty)')} {...entry.field('breeder')} autoComplete="off" />
+        <TextField label={t('Sire (may stay empty)')} {...entry.field('sireName')} autoComplete="off" />
+        <TextField label={t('Dam (may stay empty)')} {...entry.field('damName')} autoComplete="off" />
       </div>
     </EntryForm>
   );
@@ -71,5 +73,5 @@ export function NewDogForm({ onMade, onCancel }: { onMade: (dog: Dog) => void; o
 function ownerMissing(owner: Partial<NewDog>['owner'] | { new: unknown } | undefined): Errors {
   if (owner && 'person' in owner) return {};
   const checked = newPerson.safeParse(owner && 'new' in owner ? owner.new : {}, { error: plainIssue });
-  return checked.success ? {} : Object.fromEntries(checked.error.issues.map((i) => [`owner.new.${i.path.join('.')}`, i.message]));
+  return checked.success ? {} : Object.fromEntries(checked.error.issues.map((i) => [`owner.new.${i.path.join('.')}`, t.known(i.message)]));
 }

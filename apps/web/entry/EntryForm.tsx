@@ -1,6 +1,8 @@
 import { useEffect, useRef, type ReactNode } from 'react';
 import { Button } from '../design/Button.js';
 import { ErrorBar } from '../design/Notice.js';
+import { t } from '../words/t.js';
+import { Told } from '../words/Told.js';
 
 type Props = {
   label: string;
@@ -36,18 +38,16 @@ export function EntryForm({ label, onSubmit, tries, errors, failure, busy, size,
     >
       {children}
       <ErrorBar error={failure}>
-        <p className="small">What you entered is kept.</p>
+        <p className="small">{t('What you entered is kept.')}</p>
       </ErrorBar>
       <p className="held-words" role="status">
         {missing > 0 && (
-          <>
-            <b>{missing === 1 ? 'One thing missing' : `${missing} things missing`}:</b> see the marked {missing === 1 ? 'field' : 'fields'}.
-          </>
+          <Told text={t('**{missing, plural, one {One thing missing} other {# things missing}}:** see the marked {missing, plural, one {field} other {fields}}.', { missing })} />
         )}
       </p>
       <div className="acts">
         <Button type="submit" kind={kind} size={size}>
-          {busy ? 'Sending …' : label}
+          {busy ? t('Sending …') : label}
         </Button>
         {beside}
       </div>

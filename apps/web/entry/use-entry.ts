@@ -2,6 +2,7 @@ import { useCallback, useState } from 'react';
 import type { z } from 'zod';
 import { isFailure } from '../api/failure.js';
 import { plainIssue } from './plain-issue.js';
+import { t } from '../words/t.js';
 
 export type Errors = Record<string, string>;
 
@@ -20,7 +21,7 @@ export function useEntry<S extends z.ZodObject>(schema: S, start: Partial<z.inpu
   /** The server may see more than the page does. */
   const mark = useCallback((failure: unknown) => {
     if (!isFailure(failure) || !failure.body.fields) return;
-    setErrors(Object.fromEntries(failure.body.fields.map((f) => [f.path.replace(/^input\./, ''), f.message])));
+    setErrors(Object.fromEntries(failure.body.fields.map((f) => [f.path.replace(/^input\./, ''), t.known(f.message)])));
     setTries((n) => n + 1);
   }, []);
 
@@ -51,6 +52,6 @@ export type Entry<S extends z.ZodObject> = ReturnType<typeof useEntry<S>>;
 
 function firstOfEach(issues: readonly z.core.$ZodIssue[]): Errors {
   const errors: Errors = {};
-  for (const issue of issues) errors[issue.path.join('.')] ??= issue.message;
+  for (const issue of issues) errors[issue.path.join('.')] ??= t.known(issue.message);
   return errors;
 }

@@ -2,6 +2,7 @@ import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Button } from '../design/Button.js';
 import { timeAt } from '../design/format.js';
 import { useMe } from '../shell/me.js';
+import { t } from '../words/t.js';
 import { entryWords } from './entry-words.js';
 import { useSilentSince } from './network.js';
 import './offline.css';
@@ -18,11 +19,11 @@ export function OnThisTablet({ screen }: { screen: OrderScreen }) {
   const zone = screen.practice.zone;
   const waiting = entries.filter((w) => !w.refused).length;
   return (
-    <section className="sheet on-tablet" aria-label="On this tablet">
+    <section className="sheet on-tablet" aria-label={t('On this tablet')}>
       <p role="status">
-        {since !== null && <b>No network since {timeAt(serverTime(screen.id, since), zone)}. </b>}
-        {waiting > 0 && `${waiting === 1 ? '1 entry waits' : `${waiting} entries wait`} on this tablet and ${waiting === 1 ? 'goes by itself' : 'go by themselves, in order,'} when it is back. `}
-        {since !== null && 'Below is the order as it was last seen. What is noted beside the dog is kept; what is decided needs the network.'}
+        {since !== null && <b>{t('No network since {time}.', { time: timeAt(serverTime(screen.id, since), zone) })}</b>}{' '}
+        {waiting > 0 && `${t('{waiting, plural, one {# entry waits on this tablet and goes by itself} other {# entries wait on this tablet and go by themselves, in order,}} when it is back.', { waiting })} `}
+        {since !== null && t('Below is the order as it was last seen. What is noted beside the dog is kept; what is decided needs the network.')}
       </p>
       {entries.length > 0 && (
         <ol className="plain">
@@ -31,14 +32,14 @@ export function OnThisTablet({ screen }: { screen: OrderScreen }) {
               <time dateTime={w.at}>{timeAt(w.at, zone)}</time> {entryWords(w)}{' '}
               {w.refused ? (
                 <span className="err">
-                  <b>Not stored.</b> {w.refused}
+                  <b>{t('Not stored.')}</b> {t.known(w.refused)}
                   <span className="acts">
-                    <Button onPress={() => void tryAgain(w).then(sendWaiting)}>Send again</Button>
-                    <Button onPress={() => void takeOff(w)}>Take it off this tablet</Button>
+                    <Button onPress={() => void tryAgain(w).then(sendWaiting)}>{t('Send again')}</Button>
+                    <Button onPress={() => void takeOff(w)}>{t('Take it off this tablet')}</Button>
                   </span>
                 </span>
               ) : (
-                <span className="label">{w.by === me.id ? 'waits here' : `waits until ${w.byName} signs in here`}</span>
+                <span className="label">{w.by === me.id ? t('waits here') : t('waits until {name} signs in here', { name: w.byName })}</span>
               )}
             </li>
           ))}

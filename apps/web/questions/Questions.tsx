@@ -1,6 +1,8 @@
 import { questionWords, type Answer, type Question } from '#libs/contracts/common';
 import { RadioChoice, yesNoUnknown } from '../design/RadioChoice.js';
 import { TextField } from '../design/TextField.js';
+import { t } from '../words/t.js';
+import { Told } from '../words/Told.js';
 
 type Asked = { question: Question; words: string };
 type Props = {
@@ -24,12 +26,12 @@ export function Questions({ asked, answers, notes, onAnswer, onNote, errors }: P
               <span aria-hidden="true">{words}</span>
               {answer === 'unknown' && (
                 <span className="label block">
-                  <b className="elder">Hold.</b> A vet asks and decides, before the dog sleeps.
+                  <Told text={t('**Hold.** A vet asks and decides, before the dog sleeps.')} strong="elder" />
                 </span>
               )}
             </div>
             <RadioChoice label={words} labelHidden options={yesNoUnknown} value={answer} onChange={(a) => onAnswer(question, a)} error={errors?.[question]} />
-            {(answer === 'yes' || answer === 'unknown') && <TextField label="Note for the vet" value={notes[question]} onChange={(n) => onNote(question, n)} />}
+            {(answer === 'yes' || answer === 'unknown') && <TextField label={t('Note for the vet')} value={notes[question]} onChange={(n) => onNote(question, n)} />}
           </li>
         );
       })}
@@ -39,4 +41,4 @@ export function Questions({ asked, answers, notes, onAnswer, onNote, errors }: P
 
 /** Season, pregnancy and nursing are not asked of a male dog. */
 export const questionsFor = (sex: 'male' | 'female'): Asked[] =>
-  (Object.keys(questionWords) as Question[]).filter((q) => sex === 'female' || !['season', 'pregnant', 'nursing'].includes(q)).map((question) => ({ question, words: questionWords[question] }));
+  (Object.keys(questionWords) as Question[]).filter((q) => sex === 'female' || !['season', 'pregnant', 'nursing'].includes(q)).map((question) => ({ question, words: t(questionWords[question]) }));

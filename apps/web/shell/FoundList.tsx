@@ -1,8 +1,9 @@
+import { t } from '../words/t.js';
 export type Found = { kind: 'order' | 'dog'; id: string; name: string; line: string };
 
 export function FoundList({ id, shown, found, on, asked, go }: { id: string; shown: boolean; found: Found[]; on: number; asked: string; go: (f: Found) => void }) {
   return (
-    <div id={id} role="listbox" aria-label="Found" className={shown ? 'found' : undefined} hidden={!shown}>
+    <div id={id} role="listbox" aria-label={t('Found')} className={shown ? 'found' : undefined} hidden={!shown}>
       {shown &&
         found.map((f, i) => (
           <a
@@ -24,7 +25,7 @@ export function FoundList({ id, shown, found, on, asked, go }: { id: string; sho
         ))}
       {shown && found.length === 0 && (
         <p className="small" role="option" aria-selected="false" aria-disabled="true">
-          <b>Nothing found for “{asked}”.</b> Other practices’ dogs are never shown here.
+          <b>{t('Nothing found for “{asked}”.', { asked })}</b>{' '}{t('Other practices’ dogs are never shown here.')}
         </p>
       )}
     </div>

@@ -1,6 +1,7 @@
 import { useNavigate } from '@tanstack/react-router';
 import { useDeferredValue, useId, useRef, useState } from 'react';
 import { useSearch } from '../api/board.js';
+import { t } from '../words/t.js';
 import { FoundList, type Found } from './FoundList.js';
 import { useShortcut } from './use-shortcut.js';
 
@@ -46,12 +47,12 @@ export function Search() {
         ref={input}
         type="search"
         role="combobox"
-        aria-label="Find a dog, person or order"
+        aria-label={t('Find a dog, person or order')}
         aria-expanded={shown}
         aria-controls={listId}
         aria-activedescendant={shown && found[on] ? `${listId}-${on}` : undefined}
         autoComplete="off"
-        placeholder="Transponder, dog, owner, phone or order number"
+        placeholder={t('Transponder, dog, owner, phone or order number')}
         value={text}
         onChange={(e) => {
           setText(e.target.value);

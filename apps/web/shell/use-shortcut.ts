@@ -8,7 +8,7 @@ export function useShortcut(key: string, act: () => void) {
   });
   useEffect(() => {
     const pressed = (e: KeyboardEvent) => {
-      if (e.key.toLowerCase() !== key || e.ctrlKey || e.metaKey || e.altKey || e.repeat) return;
+      if (e.key.toLowerCase() !== key || e.ctrlKey || e.metaKey || e.altKey || e.repeat || e.defaultPrevented) return;
       if (isTyping(e.target) || document.querySelector('[role=dialog]')) return;
       e.preventDefault();
       latest.current();

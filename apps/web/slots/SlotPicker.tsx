@@ -1,6 +1,7 @@
 import { Label, Radio, RadioGroup } from 'react-aria-components';
 import type { Slot } from '#libs/contracts/booking';
 import { shortDay } from '../design/format.js';
+import { t } from '../words/t.js';
 
 export const slotId = (s: Slot) => [s.day, s.start, s.room.id, s.operator.id].join('|');
 
@@ -9,7 +10,7 @@ export function SlotPicker({ slots, value, onChange, error }: { slots: readonly 
   const minutes = slots[0]?.minutes;
   return (
     <RadioGroup className="field wide" value={value ? slotId(value) : null} onChange={(id) => onChange(slots.find((s) => slotId(s) === id))} isInvalid={error !== undefined} validationBehavior="aria">
-      <Label className="label">Room, operator, nurse and vet all have time then{minutes ? `, ${minutes} minutes` : ''}. The number chooses.</Label>
+      <Label className="label">{minutes ? t('Room, operator, nurse and vet all have time then, {minutes} minutes. The number chooses.', { minutes }) : t('Room, operator, nurse and vet all have time then. The number chooses.')}</Label>
       <div
         className="slots"
         onKeyDown={(e) => {
@@ -24,12 +25,12 @@ export function SlotPicker({ slots, value, onChange, error }: { slots: readonly 
             </span>
             {i < 9 && <kbd aria-hidden="true">{i + 1}</kbd>}
             <span className="label">
-              {s.room.name}, {s.operator.name}, nurse {s.nurse.name}, vet {s.vet.name}
+              {t('{room}, {operator}, nurse {nurse}, vet {vet}', { room: s.room.name, operator: s.operator.name, nurse: s.nurse.name, vet: s.vet.name })}
             </span>
           </Radio>
         ))}
       </div>
-      {slots.length === 0 && <p className="quiet">No time is free for all of them in these days. Look at other days, or ask the practice manager.</p>}
+      {slots.length === 0 && <p className="quiet">{t('No time is free for all of them in these days. Look at other days, or ask the practice manager.')}</p>}
       {error && <span className="field-error">{error}</span>}
     </RadioGroup>
   );

@@ -1,11 +1,14 @@
 import type { BookingOptions } from '#libs/contracts/booking';
 import { RadioChoice } from '../../design/RadioChoice.js';
 import { Select } from '../../design/Select.js';
+import { t } from '../../words/t.js';
 import type { Draft } from './booking-draft.js';
+import type { SaidOption } from '../../design/Select.js';
+import { Told } from '../../words/Told.js';
 
-const ways = [
-  { id: 'phone' as const, name: 'By phone', key: 'p' },
-  { id: 'paper' as const, name: 'On paper', key: 'a' },
+const ways: readonly SaidOption<'phone' | 'paper'>[] = [
+  { id: 'phone', name: 'By phone', key: 'p' },
+  { id: 'paper', name: 'On paper', key: 'a' },
 ];
 
 /** The booking stands without it; then it makes a hold. */
@@ -14,16 +17,14 @@ export function AcceptPart({ people, accepted, onChange }: { people: BookingOpti
     <>
       <p>
         {accepted.how ? (
-          'Read out and accepted.'
+          t('Read out and accepted.')
         ) : (
-          <>
-            <b className="elder">Not accepted yet.</b> Read it out, then say who accepted and how. It can also be accepted later, by link.
-          </>
+          <Told text={t('**Not accepted yet.** Read it out, then say who accepted and how. It can also be accepted later, by link.')} strong="elder" />
         )}
       </p>
       <div className="form-row">
-        <Select label="Accepted by" options={people} value={accepted.by} onChange={(by) => onChange({ ...accepted, by })} />
-        <RadioChoice label="How" options={ways} value={accepted.how === 'link' ? undefined : accepted.how} onChange={(how) => onChange({ ...accepted, how })} />
+        <Select label={t('Accepted by')} options={people} value={accepted.by} onChange={(by) => onChange({ ...accepted, by })} />
+        <RadioChoice label={t('How')} options={ways} value={accepted.how === 'link' ? undefined : accepted.how} onChange={(how) => onChange({ ...accepted, how })} />
       </div>
     </>
   );

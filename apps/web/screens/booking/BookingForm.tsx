@@ -8,6 +8,7 @@ import { focusFirstWrong } from '../../entry/EntryForm.js';
 import { Questions } from '../../questions/Questions.js';
 import { useCtrlEnter } from '../../shell/use-ctrl-enter.js';
 import { SlotPicker } from '../../slots/SlotPicker.js';
+import { t } from '../../words/t.js';
 import { AcceptPart } from './AcceptPart.js';
 import { AdvicePart } from './AdvicePart.js';
 import { bookingOf, emptyDraft, missingIn, withUsualPeople, type Draft, type Part } from './booking-draft.js';
@@ -56,32 +57,32 @@ export function BookingForm({ dog, onDog, onNewDog, onBooked }: Props) {
       }}
     >
       <ol className="hang book-form sheet">
-        <PartItem title="Dog" state={state('dog')}>
+        <PartItem title={t('Dog')} state={state('dog')}>
           <DogPart dog={dog} onDog={onDog} onNew={onNewDog} error={error('dog')} />
           {offered && <Repeats repeats={offered.repeats} />}
         </PartItem>
-        <PartItem title="Studies" state={state('studies')}>
+        <PartItem title={t('Studies')} state={state('studies')}>
           <ErrorBar error={options.error} />
-          {offered ? <StudiesPart offered={offered.studies} chosen={draft.studies} onChange={(studies) => change({ studies, slot: undefined })} error={error('studies')} /> : dog ? <Loading what="the studies" /> : null}
+          {offered ? <StudiesPart offered={offered.studies} chosen={draft.studies} onChange={(studies) => change({ studies, slot: undefined })} error={error('studies')} /> : dog && !options.error ? <Loading what={t('the studies')} /> : null}
         </PartItem>
-        <PartItem title="Day and time" state={state('slot')}>
+        <PartItem title={t('Day and time')} state={state('slot')}>
           {offered && (
             <div className="stack">
-              <DateField label="Not before (may stay empty)" value={draft.from} onChange={(from) => change({ from, slot: undefined })} />
-              {draft.studies.length > 0 ? <SlotPicker slots={offered.slots.slice(0, 9)} value={draft.slot} onChange={(slot) => change({ slot })} error={error('slot')} /> : <p className="quiet small">Free times stand here once a study is chosen.</p>}
+              <DateField label={t('Not before (may stay empty)')} value={draft.from} onChange={(from) => change({ from, slot: undefined })} />
+              {draft.studies.length > 0 ? <SlotPicker slots={offered.slots.slice(0, 9)} value={draft.slot} onChange={(slot) => change({ slot })} error={error('slot')} /> : <p className="quiet small">{t('Free times stand here once a study is chosen.')}</p>}
             </div>
           )}
         </PartItem>
-        <PartItem title="Asked on the phone" state={state('questions')}>
+        <PartItem title={t('Asked on the phone')} state={state('questions')}>
           {offered && (
             <>
-              <p className="label">Read each one out. “Don’t know” is an answer: it books, and makes a hold for a vet.</p>
+              <p className="label">{t('Read each one out. “Don’t know” is an answer: it books, and makes a hold for a vet.')}</p>
               <Questions asked={offered.questions} answers={draft.answers} notes={draft.notes} onAnswer={(q, a) => change({ answers: { ...draft.answers, ...(a && { [q]: a }) } })} onNote={(q, n) => change({ notes: Object.fromEntries(Object.entries({ ...draft.notes, [q]: n }).filter(([, v]) => v !== undefined)) })} errors={tried ? Object.fromEntries(missing.filter((m) => m.part === 'questions').map((m) => [m.path, m.says])) : {}} />
-              {dog?.sex === 'male' && <p className="label">Season, pregnancy and nursing are not asked of a male dog.</p>}
+              {dog?.sex === 'male' && <p className="label">{t('Season, pregnancy and nursing are not asked of a male dog.')}</p>}
             </>
           )}
         </PartItem>
-        <PartItem title="People and advice" state={state('people')}>
+        <PartItem title={t('People and advice')} state={state('people')}>
           {offered && (
             <div className="stack">
               <PeoplePart people={offered.people} draft={draft} onChange={change} error={error} />
@@ -89,12 +90,12 @@ export function BookingForm({ dog, onDog, onNewDog, onBooked }: Props) {
             </div>
           )}
         </PartItem>
-        <PartItem title="Estimate" state={state('estimate')}>
+        <PartItem title={t('Estimate')} state={state('estimate')}>
           {offered && draft.studies.length > 0 && <AcceptPart people={offered.people} accepted={draft.accepted} onChange={(accepted) => change({ accepted })} />}
         </PartItem>
         <li className="to">
-          <h2>Book</h2>
-          <p>Confirmation with calendar file, the advice, and the link for consent go by mail to those who have an address.</p>
+          <h2>{t('Book')}</h2>
+          <p>{t('Confirmation with calendar file, the advice, and the link for consent go by mail to those who have an address.')}</p>
         </li>
       </ol>
       <BookingSide options={offered} draft={draft} missing={tried ? missing : []} failure={book.error} busy={book.isPending} />

@@ -4,6 +4,7 @@ import { useDog } from '../../api/register.js';
 import { buttonClass } from '../../design/Button.js';
 import { Sheet } from '../../design/Sheet.js';
 import { NewDogForm } from '../../dog-entry/NewDogForm.js';
+import { t } from '../../words/t.js';
 import { BookingForm } from './BookingForm.js';
 import './booking.css';
 
@@ -19,18 +20,18 @@ export function BookingScreen() {
   return (
     <>
       <div className="head">
-        <h1>Book a visit</h1>
+        <h1>{t('Book a visit')}</h1>
         <p>
-          <kbd>Tab</kbd> next &nbsp; <kbd>Shift Tab</kbd> back &nbsp; <kbd>Y</kbd> <kbd>N</kbd> <kbd>D</kbd> answer &nbsp; <kbd>Ctrl Enter</kbd> book
+          <kbd>Tab</kbd> {t('next')} <kbd>Shift Tab</kbd> {t('back')} <kbd>Y</kbd> <kbd>N</kbd> <kbd>D</kbd> {t('answer')} <kbd>Ctrl Enter</kbd> {t('book')}
         </p>
         <div className="acts">
           <Link to="/book/litter" className={buttonClass()}>
-            Several dogs, or a litter
+            {t('Several dogs, or a litter')}
           </Link>
         </div>
       </div>
       {adding ? (
-        <Sheet title="New dog">
+        <Sheet title={t('New dog')}>
           <NewDogForm onMade={(made) => choose(made.id)} onCancel={() => setAdding(false)} />
         </Sheet>
       ) : (

@@ -1,9 +1,11 @@
 import type { BookingOptions } from '#libs/contracts/booking';
 import { Button } from '../../design/Button.js';
 import { ErrorBar } from '../../design/Notice.js';
-import { plural, shortDay } from '../../design/format.js';
+import { shortDay } from '../../design/format.js';
 import { EstimateTable } from '../../estimate/EstimateTable.js';
+import { t } from '../../words/t.js';
 import type { Draft, Missing } from './booking-draft.js';
+import { Told } from '../../words/Told.js';
 
 type Props = { options: BookingOptions | undefined; draft: Draft; missing: Missing[]; failure: unknown; busy: boolean };
 
@@ -12,30 +14,28 @@ export function BookingSide({ options, draft, missing, failure, busy }: Props) {
   const holds = unknown + (draft.accepted.how ? 0 : 1);
   const words = [...new Set(missing.map((m) => m.words))];
   return (
-    <aside className="sheet side" aria-label="Estimate and booking">
-      <h2>Estimate</h2>
+    <aside className="sheet side" aria-label={t('Estimate and booking')}>
+      <h2>{t('Estimate')}</h2>
       {options && draft.studies.length > 0 ? (
         <>
           <EstimateTable lines={options.estimate.lines} totalMinor={options.estimate.total.amountMinor} currency={options.estimate.total.currency} />
-          <p className="label">All films taken are sent, also ones that are not good. A second visit, if films are sent back, is estimated again.</p>
+          <p className="label">{t('All films taken are sent, also ones that are not good. A second visit, if films are sent back, is estimated again.')}</p>
         </>
       ) : (
-        <p className="quiet">Choose the studies; the price stands here to be read out.</p>
+        <p className="quiet">{t('Choose the studies; the price stands here to be read out.')}</p>
       )}
       <p className="held-words" role="status">
         {words.length > 0 && (
-          <>
-            <b>{words.length === 1 ? 'One thing missing:' : `${words.length} things missing:`}</b> {words.join(', ')}.
-          </>
+          <Told text={t('**{count, plural, one {One thing missing} other {# things missing}}:** {words}.', { count: words.length, words: words.join(', ') })} />
         )}
       </p>
       <ErrorBar error={failure}>
-        <p className="small">What you entered is kept.</p>
+        <p className="small">{t('What you entered is kept.')}</p>
       </ErrorBar>
       <Button type="submit" kind="ink" shortcut="Ctrl Enter">
-        {busy ? 'Booking …' : draft.slot ? `Book ${shortDay(draft.slot.day)}, ${draft.slot.start}` : 'Book'}
+        {busy ? t('Booking …') : draft.slot ? t('Book {day}, {start}', { day: shortDay(draft.slot.day), start: draft.slot.start }) : t('Book')}
       </Button>
-      {missing.length === 0 && draft.slot && holds > 0 && <p className="label">After booking: {plural(holds, 'hold stays', 'holds stay')}.</p>}
+      {missing.length === 0 && draft.slot && holds > 0 && <p className="label">{t('After booking: {holds, plural, one {# hold stays} other {# holds stay}}.', { holds })}</p>}
     </aside>
   );
 }

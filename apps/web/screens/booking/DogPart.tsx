@@ -5,6 +5,7 @@ import { Button } from '../../design/Button.js';
 import { TextField } from '../../design/TextField.js';
 import { fullDay } from '../../design/format.js';
 import { useTransponderReader } from '../../entry/use-transponder-reader.js';
+import { t } from '../../words/t.js';
 
 type Props = { dog: Dog | undefined; onDog: (dog: string | undefined) => void; onNew: () => void; error: string | undefined };
 
@@ -21,16 +22,16 @@ function Chosen({ dog, onOther }: { dog: Dog; onOther: () => void }) {
       <div className="dogline" style={{ alignItems: 'baseline', marginBottom: 0 }}>
         <b>{dog.name}</b>
         <span>
-          {dog.breed}, {dog.sex}, born {fullDay(dog.birth.latest)}
+          {t('{breed}, {sex}, born {day}', { breed: dog.breed, sex: t(dog.sex), day: fullDay(dog.birth.latest) })}
         </span>
         <span className="num">
-          {chip?.shown ?? 'no number'} <span className="quiet">{chip && (chip.how === 'scanned' ? 'scanned' : 'typed twice')}</span>
+          {chip?.shown ?? t('no number')} <span className="quiet">{chip && (chip.how === 'scanned' ? t('scanned') : t('typed twice'))}</span>
         </span>
-        <Button onPress={onOther}>Other dog</Button>
+        <Button onPress={onOther}>{t('Other dog')}</Button>
       </div>
       {owner && (
         <p className="quiet small">
-          {owner.name}, owner{owner.phone && `, ${owner.phone}`}
+          {t('{owner}, owner', { owner: owner.name })}{owner.phone && `, ${owner.phone}`}
           {owner.email && `, ${owner.email}`}
         </p>
       )}
@@ -46,7 +47,7 @@ function FindDog({ onDog, onNew, error }: Omit<Props, 'dog'>) {
   const found = q.length >= 2 ? (data?.rows.slice(0, 6) ?? []) : [];
   return (
     <div className="stack">
-      <TextField label="Name, transponder, owner or phone; or scan the dog" value={text} onChange={setText} autoFocus autoComplete="off" error={error} />
+      <TextField label={t('Name, transponder, owner or phone; or scan the dog')} value={text} onChange={setText} autoFocus autoComplete="off" error={error} />
       {found.length > 0 && (
         <ul className="stack dog-found" style={{ gap: '.4rem' }}>
           {found.map((d) => (
@@ -55,7 +56,7 @@ function FindDog({ onDog, onNew, error }: Omit<Props, 'dog'>) {
                 <span>
                   {d.callName || d.name}{' '}
                   <span className="label num">
-                    {d.name}, {d.breed}, {d.transponder || 'no number'}, {d.owner}
+                    {d.name}, {d.breed}, {d.transponder || t('no number')}, {d.owner}
                   </span>
                 </span>
               </Button>
@@ -63,9 +64,9 @@ function FindDog({ onDog, onNew, error }: Omit<Props, 'dog'>) {
           ))}
         </ul>
       )}
-      {q.length >= 2 && data && found.length === 0 && <p className="small">Nothing found for “{q}”. Other practices’ dogs are never shown here.</p>}
+      {q.length >= 2 && data && found.length === 0 && <p className="small">{t('Nothing found for “{q}”. Other practices’ dogs are never shown here.', { q })}</p>}
       <div className="acts">
-        <Button onPress={onNew}>New dog</Button>
+        <Button onPress={onNew}>{t('New dog')}</Button>
       </div>
     </div>
   );

@@ -3,7 +3,9 @@ import type { BookingOptions } from '#libs/contracts/booking';
 import { Checkbox } from '../../design/Checkboxes.js';
 import { Select } from '../../design/Select.js';
 import { fullDay } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import type { Draft } from './booking-draft.js';
+import { Told } from '../../words/Told.js';
 
 type Offered = BookingOptions['studies'][number];
 type Props = { offered: readonly Offered[]; chosen: Draft['studies']; onChange: (studies: Draft['studies']) => void; error: string | undefined };
@@ -19,7 +21,7 @@ export function StudiesPart({ offered, chosen, onChange, error }: Props) {
   }, []);
   return (
     <fieldset ref={part} data-invalid={error ? '' : undefined}>
-      <legend className="vh">Studies for this visit</legend>
+      <legend className="vh">{t('Studies for this visit')}</legend>
       {offered.map((s) => {
         const mine = chosen.find((c) => same(c, s));
         const centre = mine?.centre ?? s.centres[0]?.id;
@@ -31,14 +33,14 @@ export function StudiesPart({ offered, chosen, onChange, error }: Props) {
               <div className="why">
                 {s.problems.map((p) => (
                   <p key={p.code} style={{ padding: 0 }}>
-                    {p.words} {p.earliestDate && !p.words.includes(fullDay(p.earliestDate)) && <>Earliest day <b>{fullDay(p.earliestDate)}</b>.</>}
+                    {p.words} {p.earliestDate && !p.words.includes(fullDay(p.earliestDate)) && <Told text={t('Earliest day **{day}**.', { day: fullDay(p.earliestDate) })} />}
                   </p>
                 ))}
               </div>
             ) : (
               <p>{s.says}</p>
             )}
-            {mine && s.centres.length > 1 && <Select label="Read by" options={s.centres} value={mine.centre} onChange={(c) => c && onChange(chosen.map((x) => (same(x, s) ? { ...x, centre: c } : x)))} />}
+            {mine && s.centres.length > 1 && <Select label={t('Read by')} options={s.centres} value={mine.centre} onChange={(c) => c && onChange(chosen.map((x) => (same(x, s) ? { ...x, centre: c } : x)))} />}
           </div>
         );
       })}

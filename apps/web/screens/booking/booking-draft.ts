@@ -1,5 +1,6 @@
 import type { BookingOptions, NewBooking, Slot } from '#libs/contracts/booking';
 import type { Answer, Question } from '#libs/contracts/common';
+import { t } from '../../words/t.js';
 
 type Channel = NewBooking['addressees'][number]['channel'];
 
@@ -38,17 +39,17 @@ export type Missing = { part: Part; path: string; words: string; says: string };
 
 /** What is still missing, in the order of the form. Not having accepted the estimate only makes a hold. */
 export function missingIn(draft: Draft, dog: string | undefined, options: BookingOptions | undefined): Missing[] {
-  if (!dog) return [{ part: 'dog', path: 'dog', words: 'which dog', says: 'Find the dog, or enter a new one.' }];
+  if (!dog) return [{ part: 'dog', path: 'dog', words: t('which dog'), says: t('Find the dog, or enter a new one.') }];
   const missing: Missing[] = [];
-  if (draft.studies.length === 0) missing.push({ part: 'studies', path: 'studies', words: 'a study', says: 'Choose at least one study.' });
+  if (draft.studies.length === 0) missing.push({ part: 'studies', path: 'studies', words: t('a study'), says: t('Choose at least one study.') });
   for (const chosen of draft.studies) {
     const problem = options?.studies.find((s) => s.protocol === chosen.protocol && s.version === chosen.version)?.problems[0];
-    if (problem) missing.push({ part: 'studies', path: 'studies', words: 'a study that can be done', says: problem.words });
+    if (problem) missing.push({ part: 'studies', path: 'studies', words: t('a study that can be done'), says: problem.words });
   }
-  if (!draft.slot) missing.push({ part: 'slot', path: 'slot', words: 'day and time', says: 'Choose a time.' });
-  for (const { question } of options?.questions ?? []) if (!draft.answers[question]) missing.push({ part: 'questions', path: question, words: 'an answer', says: 'Yes, no or don’t know.' });
-  if (!draft.payer) missing.push({ part: 'people', path: 'payer', words: 'who pays', says: 'Say who pays.' });
-  if (draft.addressees.length === 0) missing.push({ part: 'people', path: 'addressees', words: 'who gets the result', says: 'Name who gets the result.' });
+  if (!draft.slot) missing.push({ part: 'slot', path: 'slot', words: t('day and time'), says: t('Choose a time.') });
+  for (const { question } of options?.questions ?? []) if (!draft.answers[question]) missing.push({ part: 'questions', path: question, words: t('an answer'), says: t('Yes, no or don’t know.') });
+  if (!draft.payer) missing.push({ part: 'people', path: 'payer', words: t('who pays'), says: t('Say who pays.') });
+  if (draft.addressees.length === 0) missing.push({ part: 'people', path: 'addressees', words: t('who gets the result'), says: t('Name who gets the result.') });
   return missing;
 }
 

@@ -6,9 +6,11 @@ import { isFailure } from '../../api/failure.js';
 import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { Brand } from '../../shell/Brand.js';
+import { t } from '../../words/t.js';
 import { CheckByHand } from './CheckByHand.js';
 import { Printed } from './Printed.js';
 import './certificate.css';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
 
 export function CertificateScreen() {
   const { serial } = useParams({ from: '/c/$serial' });
@@ -17,7 +19,7 @@ export function CertificateScreen() {
     <>
       <header>
         <div className="strip">
-          <Brand house="check of a paper" />
+          <Brand house={t('check of a paper')} />
         </div>
       </header>
       <main id="main" className="cert">
@@ -28,13 +30,13 @@ export function CertificateScreen() {
           </>
         ) : isFailure(error) && error.status === 404 ? (
           <section className="sheet" aria-labelledby="standing">
-            <h1 id="standing">No paper has the number {serial}.</h1>
-            <p className="lead">Compare it with the paper, sign by sign. If it is the same, this server did not issue that paper: ask the practice or the reading centre named on it.</p>
+            <h1 id="standing">{t('No paper has the number {number}.', { number: serial })}</h1>
+            <p className="lead">{t('Compare it with the paper, sign by sign. If it is the same, this server did not issue that paper: ask the practice or the reading centre named on it.')}</p>
           </section>
         ) : error ? (
           <ErrorBar error={error} />
         ) : (
-          <Loading what="the paper" />
+          <Loading what={t('the paper')} />
         )}
         <CheckByHand />
       </main>
@@ -42,22 +44,22 @@ export function CertificateScreen() {
   );
 }
 
-const standing: Record<CertificateCheck['state'], string> = { valid: 'It still stands.', amended: 'A newer one has taken its place.', withdrawn: 'It has been withdrawn.' };
+const standing: Record<CertificateCheck['state'], PageSentence> = { valid: 'It still stands.', amended: 'A newer one has taken its place.', withdrawn: 'It has been withdrawn.' };
 
 function Standing({ check }: { check: CertificateCheck }) {
   return (
     <section className="sheet" aria-labelledby="standing">
       <p className="num quiet">{check.serial}</p>
-      <h1 id="standing">{standing[check.state]}</h1>
+      <h1 id="standing">{t(standing[check.state])}</h1>
       <p className="lead">{check.says}</p>
       {check.replacedBy && (
         <p className="lead">
           <Link to="/c/$serial" params={{ serial: check.replacedBy }}>
-            Look at the one that stands, {check.replacedBy}
+            {t('Look at the one that stands, {number}', { number: check.replacedBy })}
           </Link>
         </p>
       )}
-      <p>If one line below differs from the paper, the paper was changed.</p>
+      <p>{t('If one line below differs from the paper, the paper was changed.')}</p>
     </section>
   );
 }

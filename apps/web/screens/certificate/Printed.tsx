@@ -1,11 +1,12 @@
 import type { CertificateCheck } from '#libs/contracts/screens/owner';
 import { Sheet } from '../../design/Sheet.js';
 import { fullDay } from '../../design/format.js';
+import { t } from '../../words/t.js';
 
 /** Every label and value that is printed on the paper, in its order, and nobody's name: the owner is not on it. */
 export function Printed({ check }: { check: CertificateCheck }) {
   return (
-    <Sheet title={check.title} beside={`issued ${fullDay(check.issuedOn)} by ${check.issuer}`} className={check.state === 'valid' ? '' : 'superseded'}>
+    <Sheet title={check.title} beside={t('issued {day} by {issuer}', { day: fullDay(check.issuedOn), issuer: check.issuer })} className={check.state === 'valid' ? '' : 'superseded'}>
       <dl className="cert-facts">
         {check.printed.map(({ label, value }, i) => (
           <div key={`${i} ${label}`}>
@@ -14,7 +15,7 @@ export function Printed({ check }: { check: CertificateCheck }) {
           </div>
         ))}
       </dl>
-      <h3>What it does not tell</h3>
+      <h3>{t('What it does not tell')}</h3>
       <ul>
         {check.limits.map((limit) => (
           <li key={limit}>{limit}</li>

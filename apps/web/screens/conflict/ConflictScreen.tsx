@@ -4,30 +4,30 @@ import { useOrder } from '../../api/board.js';
 import { Loading } from '../../design/Empty.js';
 import { NotShown } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
+import { t } from '../../words/t.js';
 import { studyName } from '../order/next-actions.js';
+import { AskCentre } from './AskCentre.js';
 import { Reading } from './Reading.js';
 import { Scan } from './Scan.js';
 import './conflict.css';
+import { HERE, Told } from '../../words/Told.js';
 
 /** Two readings of the same films, side by side, with what can be told of them. Nobody chooses one here. */
 export function ConflictScreen() {
   const { order, study: id } = useParams({ from: '/inside/orders/$order/readings/$study' });
   const { data: screen, error } = useOrder(order);
-  if (!screen) return error ? <NotShown title="Readings" error={error} /> : <Loading what="the readings" />;
+  if (!screen) return error ? <NotShown title={t('Readings')} error={error} /> : <Loading what={t('the readings')} />;
   const study = screen.studies.find((s) => s.id === id);
   return (
     <>
       <div className="head">
-        <h1>{study?.conflict ? 'Two results disagree' : 'Readings agree'}</h1>
+        <h1>{study?.conflict ? t('Two results disagree') : t('Readings agree')}</h1>
         <p>
-          <b>{screen.dog.callName || screen.dog.name}</b>, {screen.dog.breed}, order{' '}
-          <Link to="/orders/$order" params={{ order }} className="num">
-            {screen.accession}
-          </Link>
+          <Told text={t('**{dog}**, {breed}, order {link}', { dog: screen.dog.callName || screen.dog.name, breed: screen.dog.breed, link: HERE })} here={<Link to="/orders/$order" params={{ order }} className="num">{screen.accession}</Link>} />
           {study && <>, {studyName(screen, study.id)}</>}
         </p>
       </div>
-      {study?.conflict ? <Side screen={screen} study={study} conflict={study.conflict} /> : <p className="said">Nothing disagrees here any more. The order says where it stands.</p>}
+      {study?.conflict ? <Side screen={screen} study={study} conflict={study.conflict} /> : <p className="said">{t('Nothing disagrees here any more. The order says where it stands.')}</p>}
     </>
   );
 }
@@ -39,25 +39,26 @@ function Side({ screen, study, conflict }: { screen: OrderScreen; study: StudyVi
   return (
     <>
       <p className="conflict-lead">
-        <b>Nothing has been released.</b> No letter, no mail and no certificate goes out until somebody at the reading centre has said which reading stands.
+        <Told text={t('**Nothing has been released.** No letter, no mail and no certificate goes out until somebody at the reading centre has said which reading stands.')} />
       </p>
       <div className="cols conflict">
         {results.map((r) => (
           <Reading key={r.id} result={r} differs={conflict.differs} zone={screen.practice.zone} />
         ))}
         {scanned?.scan && <Scan order={screen.id} sha={scanned.scan} words={`${scanned.ref}: ${scanned.joints.map((j) => `${j.name} ${j.words}`).join(', ')}`} />}
-        <Sheet title="What can be told" className="conflict-told">
+        <Sheet title={t('What can be told')} className="conflict-told">
           <ul className="lines">
             {conflict.told.map((words) => (
               <li key={words}>{words}</li>
             ))}
           </ul>
         </Sheet>
-        <Sheet title="What it waits for" className="conflict-told">
+        <Sheet title={t('What it waits for')} className="conflict-told">
           <p>
-            <b>Which reading stands?</b> {study.centre.name} answers in writing. {hold && `Waited for: ${hold.who.join(', ')}.`} The vet then writes down who said so, under <Link to="/orders/$order" params={{ order: screen.id }}>Settle conflict on the order</Link>.
+            <Told text={t('**Which reading stands?** {centre} answers in writing.', { centre: study.centre.name })} />{' '}{hold && t('Waited for: {people}.', { people: hold.who.join(', ') })}{' '}<Told text={t('The vet then writes down who said so, under {link}.', { link: HERE })} here={<Link to="/orders/$order" params={{ order: screen.id }}>{t('Settle conflict on the order')}</Link>} />
           </p>
-          <p className="label">There is no button to choose one. Whoever is asked, both readings and the scan stay with the order.</p>
+          <AskCentre screen={screen} study={study} asked={conflict.asked} />
+          <p className="label">{t('There is no button to choose one. Whoever is asked, both readings and the scan stay with the order.')}</p>
         </Sheet>
       </div>
     </>

@@ -1,6 +1,7 @@
 import type { BoardRow, DayBoard } from '#libs/contracts/screens/board';
 import { timeAt } from '../../design/format.js';
 import { StepNames } from '../../design/Thread.js';
+import { t } from '../../words/t.js';
 import { VisitRow } from './VisitRow.js';
 
 /** The day by time; where the line of "now" runs, the day has come so far. */
@@ -11,22 +12,22 @@ export function Board({ board, rows }: { board: DayBoard; rows: readonly BoardRo
   const nowAt = !isToday ? -1 : firstLater < 0 ? rows.length : firstLater;
   const nowRow = (
     <tr key="now" className="now-line">
-      <td colSpan={4}>{now} now</td>
+      <td colSpan={4}>{t('{time} now', { time: now })}</td>
     </tr>
   );
   return (
     <table className="board">
-      <caption className="vh">Visits of the day by time, each with its steps and the first hold</caption>
+      <caption className="vh">{t('Visits of the day by time, each with its steps and the first hold')}</caption>
       <thead>
         <tr>
           <th scope="col" className="label">
-            Time
+            {t('Time')}
           </th>
           <th scope="col" className="label">
-            Dog
+            {t('Dog')}
           </th>
           <th scope="col" className="label">
-            Studies
+            {t('Studies')}
           </th>
           <th scope="col">
             <StepNames names={longest(rows)} />

@@ -8,11 +8,14 @@ import { TextField } from '../../design/TextField.js';
 import { IdentifierFields, identifierMissing } from '../../dog-entry/IdentifierFields.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 import { useEntry } from '../../entry/use-entry.js';
+import { t } from '../../words/t.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
+import { named } from '../../words/named.js';
 
 const today = () => new Date().toISOString().slice(0, 10);
 
 export function AddName({ dog }: { dog: Dog }) {
-  return <Opened label="Another name">{(close) => <NameForm dog={dog} close={close} />}</Opened>;
+  return <Opened label={t('Another name')}>{(close) => <NameForm dog={dog} close={close} />}</Opened>;
 }
 
 function NameForm({ dog, close }: { dog: Dog; close: () => void }) {
@@ -23,15 +26,15 @@ function NameForm({ dog, close }: { dog: Dog; close: () => void }) {
     if (body) add.mutate({ what: 'names', body }, { onSuccess: close, onError: entry.mark });
   };
   return (
-    <EntryForm label="Keep this name" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
-      <TextField label="Name" {...entry.field('name')} autoFocus />
-      <DateField label="From" {...entry.field('from')} />
+    <EntryForm label={t('Keep this name')} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>{t('Leave it')}</Button>}>
+      <TextField label={t('Name')} {...entry.field('name')} autoFocus />
+      <DateField label={t('From')} {...entry.field('from')} />
     </EntryForm>
   );
 }
 
 export function AddIdentifier({ dog }: { dog: Dog }) {
-  return <Opened label="Another number">{(close) => <IdentifierForm dog={dog} close={close} />}</Opened>;
+  return <Opened label={t('Another number')}>{(close) => <IdentifierForm dog={dog} close={close} />}</Opened>;
 }
 
 function IdentifierForm({ dog, close }: { dog: Dog; close: () => void }) {
@@ -42,18 +45,19 @@ function IdentifierForm({ dog, close }: { dog: Dog; close: () => void }) {
     if (body) add.mutate({ what: 'identifiers', body }, { onSuccess: close, onError: entry.mark });
   };
   return (
-    <EntryForm label="Keep this number" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
+    <EntryForm label={t('Keep this number')} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>{t('Leave it')}</Button>}>
       <IdentifierFields value={entry.values} onChange={(v) => (['kind', 'value', 'how', 'again'] as const).forEach((k) => entry.set(k, v[k]))} error={entry.error} />
-      <DateField label="From" {...entry.field('from')} />
+      <DateField label={t('From')} {...entry.field('from')} />
     </EntryForm>
   );
 }
 
 export function AddPerson({ dog }: { dog: Dog }) {
-  return <Opened label="Another person">{(close) => <PersonForm dog={dog} close={close} />}</Opened>;
+  return <Opened label={t('Another person')}>{(close) => <PersonForm dog={dog} close={close} />}</Opened>;
 }
 
-const roleOptions = personRoles.map((id) => ({ id, name: { owner: 'Owner', coOwner: 'Co-owner', breeder: 'Breeder', agent: 'Agent', payer: 'Pays', addressee: 'Gets results' }[id] }));
+const roleNames: Record<(typeof personRoles)[number], PageSentence> = { owner: 'Owner', coOwner: 'Co-owner', breeder: 'Breeder', agent: 'Agent', payer: 'Pays', addressee: 'Gets results' };
+const roles = personRoles.map((id) => ({ id, name: roleNames[id] }));
 
 function PersonForm({ dog, close }: { dog: Dog; close: () => void }) {
   const add = useAddToDog(dog.id);
@@ -65,11 +69,11 @@ function PersonForm({ dog, close }: { dog: Dog; close: () => void }) {
     if (body) add.mutate({ what: 'people', body }, { onSuccess: close, onError: entry.mark });
   };
   return (
-    <EntryForm label="Keep this person" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
-      <TextField label="Find the person by name, phone or mail" value={q} onChange={setQ} autoFocus autoComplete="off" />
-      <Select label="Person" options={(people.data?.rows ?? []).map((p) => ({ id: p.id, name: p.name, hint: p.phone ?? p.email ?? '' }))} {...entry.field('person')} placeholder={q ? 'Choose' : 'Find somebody first'} />
-      <Select label="Is the dog’s" options={roleOptions} {...entry.field('role')} />
-      <DateField label="From" {...entry.field('from')} />
+    <EntryForm label={t('Keep this person')} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>{t('Leave it')}</Button>}>
+      <TextField label={t('Find the person by name, phone or mail')} value={q} onChange={setQ} autoFocus autoComplete="off" />
+      <Select label={t('Person')} options={(people.data?.rows ?? []).map((p) => ({ id: p.id, name: p.name, hint: p.phone ?? p.email ?? '' }))} {...entry.field('person')} placeholder={q ? t('Choose') : t('Find somebody first')} />
+      <Select label={t('Is the dog’s')} options={named(roles)} {...entry.field('role')} />
+      <DateField label={t('From')} {...entry.field('from')} />
     </EntryForm>
   );
 }

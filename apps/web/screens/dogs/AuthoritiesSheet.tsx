@@ -12,30 +12,34 @@ import { Sheet } from '../../design/Sheet.js';
 import { TextField } from '../../design/TextField.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 import { useEntry } from '../../entry/use-entry.js';
+import { t } from '../../words/t.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
+import { Told } from '../../words/Told.js';
 
-const covered = { sedation: 'Sedation', study: 'The pictures', sendAll: 'Sending every film' } as const;
+const covered = { sedation: 'Sedation', study: 'The pictures', sendAll: 'Sending every film' } as const satisfies Record<string, PageSentence>;
+const coveredInside = { sedation: 'sedation', study: 'the pictures', sendAll: 'sending every film' } as const satisfies Record<string, PageSentence>;
 
 /** Who may say yes for an owner, to what, and until when. Without one, an agent’s yes is refused. */
 export function AuthoritiesSheet({ dog }: { dog: Dog }) {
   const [open, setOpen] = useState(false);
   const { data, error, end } = useAuthorities(dog.id);
   return (
-    <Sheet title="Agents">
+    <Sheet title={t('Agents')}>
       <ErrorBar error={error ?? end.error} />
-      {data?.rows.length === 0 && <p className="small quiet">Nobody may sign for an owner of this dog.</p>}
+      {data?.rows.length === 0 && <p className="small quiet">{t('Nobody may sign for an owner of this dog.')}</p>}
       <ul className="stack small">
         {data?.rows.map((a) => (
           <li key={a.id}>
-            <b>{a.agentName}</b> for {a.ownerName}: {list(a.covers.map((c) => covered[c].toLowerCase()))}. {a.evidence}
+            <Told text={t('**{agent}** for {owner}: {what}.', { agent: a.agentName, owner: a.ownerName, what: list(a.covers.map((c) => t(coveredInside[c]))) })} /> {a.evidence}
             <div className="quiet">
-              from {fullDay(a.from)} to {fullDay(a.until)}
-              {a.ended && ', ended'}
+              {t('from {from} to {until}', { from: fullDay(a.from), until: fullDay(a.until) })}
+              {a.ended && `, ${t('ended')}`}
             </div>
-            {!a.ended && <Button onPress={() => end.mutate(a.id)}>End it today</Button>}
+            {!a.ended && <Button onPress={() => end.mutate(a.id)}>{t('End it today')}</Button>}
           </li>
         ))}
       </ul>
-      <div className="tasks">{open ? <AuthorityForm dog={dog} close={() => setOpen(false)} /> : <Button onPress={() => setOpen(true)}>An owner’s authority</Button>}</div>
+      <div className="tasks">{open ? <AuthorityForm dog={dog} close={() => setOpen(false)} /> : <Button onPress={() => setOpen(true)}>{t('An owner’s authority')}</Button>}</div>
     </Sheet>
   );
 }
@@ -51,16 +55,16 @@ function AuthorityForm({ dog, close }: { dog: Dog; close: () => void }) {
     if (body) add.mutate(body, { onSuccess: close, onError: entry.mark });
   };
   return (
-    <EntryForm label="Keep this authority" tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>Leave it</Button>}>
-      <Select label="Owner who gives it" options={owners.map((p) => ({ id: p.person.id, name: p.person.name }))} {...entry.field('owner')} />
-      <TextField label="Find the agent by name, phone or mail" value={q} onChange={setQ} autoComplete="off" />
-      <Select label="Agent" options={(people.data?.rows ?? []).map((p) => ({ id: p.id, name: p.name, hint: p.phone ?? p.email ?? '' }))} {...entry.field('agent')} placeholder={q ? 'Choose' : 'Find somebody first'} />
-      <CheckboxGroup label="May say yes to" options={authorityCovers.map((id) => ({ id, name: covered[id] }))} {...entry.field('covers')} />
+    <EntryForm label={t('Keep this authority')} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} onSubmit={submit} beside={<Button onPress={close}>{t('Leave it')}</Button>}>
+      <Select label={t('Owner who gives it')} options={owners.map((p) => ({ id: p.person.id, name: p.person.name }))} {...entry.field('owner')} />
+      <TextField label={t('Find the agent by name, phone or mail')} value={q} onChange={setQ} autoComplete="off" />
+      <Select label={t('Agent')} options={(people.data?.rows ?? []).map((p) => ({ id: p.id, name: p.name, hint: p.phone ?? p.email ?? '' }))} {...entry.field('agent')} placeholder={q ? t('Choose') : t('Find somebody first')} />
+      <CheckboxGroup label={t('May say yes to')} options={authorityCovers.map((id) => ({ id, name: t(covered[id]) }))} {...entry.field('covers')} />
       <div className="form-row">
-        <DateField label="From" {...entry.field('from')} />
-        <DateField label="To, that day included" {...entry.field('until')} />
+        <DateField label={t('From')} {...entry.field('from')} />
+        <DateField label={t('To, that day included')} {...entry.field('until')} />
       </div>
-      <TextField label="How it was given" lines={2} {...entry.field('evidence')} help="The paper or mail, its date, where it lies." />
+      <TextField label={t('How it was given')} lines={2} {...entry.field('evidence')} help={t('The paper or mail, its date, where it lies.')} />
     </EntryForm>
   );
 }

@@ -1,4 +1,5 @@
 import { fullDay } from '../../design/format.js';
+import { t } from '../../words/t.js';
 
 type Row = { what: string; more: string; from: string; until: string | null };
 
@@ -9,8 +10,8 @@ export function DatedList({ rows }: { rows: readonly Row[] }) {
         <li key={i}>
           <b className="num">{r.what}</b> {r.more}
           <div className="quiet">
-            from {fullDay(r.from)}
-            {r.until && ` to ${fullDay(r.until)}`}
+            {t('from {from}', { from: fullDay(r.from) })}
+            {r.until && ` ${t('to {until}', { until: fullDay(r.until) })}`}
           </div>
         </li>
       ))}

@@ -12,6 +12,7 @@ import { TextField } from '../../design/TextField.js';
 import { SuggestBox } from '../../design/ComboBox.js';
 import { plainIssue } from '../../entry/plain-issue.js';
 import { Brand } from '../../shell/Brand.js';
+import { t } from '../../words/t.js';
 import './first-run.css';
 import { problemsByPath } from './problems-by-path.js';
 
@@ -48,44 +49,44 @@ export function FirstRunScreen() {
     <>
       <header>
         <div className="strip">
-          <Brand house="first start" />
+          <Brand house={t('first start')} />
         </div>
       </header>
       <main id="main" className="bare stack first-run">
         <div className="head">
-          <h1>Set up this server</h1>
-          <p>It is empty. Three things are needed once; everything can be amended later.</p>
+          <h1>{t('Set up this server')}</h1>
+          <p>{t('It is empty. Three things are needed once; everything can be amended later.')}</p>
         </div>
         <form ref={form} className="stack" noValidate onSubmit={(e) => (e.preventDefault(), submit())}>
-          <Sheet title="The scheme">
+          <Sheet title={t('The scheme')}>
             <div className="form">
-              <TextField label="Name of the scheme" {...field('scheme.name')} />
-              <TextField label="Country" autoComplete="country-name" {...field('scheme.country')} />
-              <TextField label="Currency" help="Its three letters, like EUR." {...field('scheme.currency')} />
-              <SuggestBox label="Time zone" suggestions={Intl.supportedValuesOf('timeZone')} help="Days and times of the practice are counted here." {...field('scheme.zone')} />
+              <TextField label={t('Name of the scheme')} {...field('scheme.name')} />
+              <TextField label={t('Country')} autoComplete="country-name" {...field('scheme.country')} />
+              <TextField label={t('Currency')} help={t('Its three letters, like EUR.')} {...field('scheme.currency')} />
+              <SuggestBox label={t('Time zone')} suggestions={Intl.supportedValuesOf('timeZone')} help={t('Days and times of the practice are counted here.')} {...field('scheme.zone')} />
             </div>
           </Sheet>
-          <Sheet title="The first practice">
+          <Sheet title={t('The first practice')}>
             <div className="form">
-              <TextField label="Name of the practice" autoComplete="organization" {...field('practice.name')} />
-              <TextField label="Address" autoComplete="street-address" {...field('practice.address')} />
-              <TextField label="Phone" type="tel" help="Owners see this number on every paper." {...field('practice.phone')} />
-              <TextField label="Mail address of the practice" type="email" {...field('practice.email')} />
+              <TextField label={t('Name of the practice')} autoComplete="organization" {...field('practice.name')} />
+              <TextField label={t('Address')} autoComplete="street-address" {...field('practice.address')} />
+              <TextField label={t('Phone')} type="tel" help={t('Owners see this number on every paper.')} {...field('practice.phone')} />
+              <TextField label={t('Mail address of the practice')} type="email" {...field('practice.email')} />
             </div>
           </Sheet>
-          <Sheet title="Its manager">
+          <Sheet title={t('Its manager')}>
             <div className="form">
-              <TextField label="Your name" autoComplete="name" {...field('manager.name')} />
-              <TextField label="Your mail address" type="email" autoComplete="username" help="You sign in with it." {...field('manager.email')} />
-              <TextField label="Password" type="password" autoComplete="new-password" help="At least 10 signs." {...field('manager.password')} />
+              <TextField label={t('Your name')} autoComplete="name" {...field('manager.name')} />
+              <TextField label={t('Your mail address')} type="email" autoComplete="username" help={t('You sign in with it.')} {...field('manager.email')} />
+              <TextField label={t('Password')} type="password" autoComplete="new-password" help={t('At least 10 signs.')} {...field('manager.password')} />
               <ErrorBar error={create.error} />
               {Object.keys(problems).length > 0 && (
                 <p className="err" role="alert">
-                  <b>Nothing was created yet.</b> The marked fields say what to change.
+                  <b>{t('Nothing was created yet.')}</b>{' '}{t('The marked fields say what to change.')}
                 </p>
               )}
               <Button type="submit" kind="ink">
-                Create and go on to the practice
+                {t('Create and go on to the practice')}
               </Button>
             </div>
           </Sheet>

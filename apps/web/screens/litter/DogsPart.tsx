@@ -3,8 +3,9 @@ import type { GroupOptions } from '#libs/contracts/group-booking';
 import { useDogs } from '../../api/register.js';
 import { Button } from '../../design/Button.js';
 import { TextField } from '../../design/TextField.js';
-import { fullDay, plural } from '../../design/format.js';
+import { fullDay } from '../../design/format.js';
 import { useTransponderReader } from '../../entry/use-transponder-reader.js';
+import { t } from '../../words/t.js';
 
 type Props = { dogs: string[]; known: GroupOptions['dogs']; onDogs: (dogs: string[]) => void; onNewPups: () => void; error: string | undefined };
 
@@ -27,21 +28,21 @@ export function DogsPart({ dogs, known, onDogs, onNewPups, error }: Props) {
             const dog = known.find((d) => d.dog === id);
             return (
               <li key={id}>
-                <b>{dog?.name ?? '…'}</b> <span className="label num">{dog && `${dog.registered === dog.name ? '' : `${dog.registered}, `}${dog.sex}, born ${fullDay(dog.born)}, ${dog.transponder || 'no number'}`}</span>{' '}
-                <Button kind="text" aria-label={`Take ${dog?.name ?? 'this dog'} off`} onPress={() => onDogs(dogs.filter((d) => d !== id))}>
-                  Take off
+                <b>{dog?.name ?? '…'}</b> <span className="label num">{dog && [...(dog.registered === dog.name ? [] : [dog.registered]), t('{sex}, born {day}, {transponder}', { sex: t(dog.sex), day: fullDay(dog.born), transponder: dog.transponder || t('no number') })].join(', ')}</span>{' '}
+                <Button kind="text" aria-label={t('Take {dog} off', { dog: dog?.name ?? t('this dog') })} onPress={() => onDogs(dogs.filter((d) => d !== id))}>
+                  {t('Take off')}
                 </Button>
               </li>
             );
           })}
         </ol>
       )}
-      <TextField label={dogs.length > 0 ? 'One more: name, transponder, owner or phone' : 'Name, transponder, owner or phone; or scan the dogs'} value={text} onChange={setText} autoFocus={dogs.length === 0} autoComplete="off" error={error} />
+      <TextField label={dogs.length > 0 ? t('One more: name, transponder, owner or phone') : t('Name, transponder, owner or phone; or scan the dogs')} value={text} onChange={setText} autoFocus={dogs.length === 0} autoComplete="off" error={error} />
       {found.length > 0 && (
         <ul className="stack dog-found">
           {found.length > 1 && (
             <li>
-              <Button onPress={() => add(found.map((d) => d.id))}>{plural(found.length, 'dog', 'dogs')} found: name them all</Button>
+              <Button onPress={() => add(found.map((d) => d.id))}>{t('{count, plural, one {# dog} other {# dogs}} found: name them all', { count: found.length })}</Button>
             </li>
           )}
           {found.slice(0, 8).map((d) => (
@@ -50,7 +51,7 @@ export function DogsPart({ dogs, known, onDogs, onNewPups, error }: Props) {
                 <span>
                   {d.callName || d.name}{' '}
                   <span className="label num">
-                    {d.name}, {d.breed}, {d.transponder || 'no number'}, {d.owner}
+                    {d.name}, {d.breed}, {d.transponder || t('no number')}, {d.owner}
                   </span>
                 </span>
               </Button>
@@ -58,9 +59,9 @@ export function DogsPart({ dogs, known, onDogs, onNewPups, error }: Props) {
           ))}
         </ul>
       )}
-      {q.length >= 2 && data && found.length === 0 && <p className="small">Nothing more found for “{q}”. Other practices’ dogs are never shown here.</p>}
+      {q.length >= 2 && data && found.length === 0 && <p className="small">{t('Nothing more found for “{q}”. Other practices’ dogs are never shown here.', { q })}</p>}
       <div className="acts">
-        <Button onPress={onNewPups}>Enter pups of a litter</Button>
+        <Button onPress={onNewPups}>{t('Enter pups of a litter')}</Button>
       </div>
     </div>
   );

@@ -6,10 +6,11 @@ import { Loading } from '../../design/Empty.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { NumberField } from '../../design/NumberField.js';
 import { Select } from '../../design/Select.js';
-import { addDays, plural } from '../../design/format.js';
+import { addDays } from '../../design/format.js';
 import { focusFirstWrong } from '../../entry/EntryForm.js';
 import { Questions } from '../../questions/Questions.js';
 import { useCtrlEnter } from '../../shell/use-ctrl-enter.js';
+import { t } from '../../words/t.js';
 import { AcceptPart } from '../booking/AcceptPart.js';
 import { AdvicePart } from '../booking/AdvicePart.js';
 import { withUsualPeople } from '../booking/booking-draft.js';
@@ -19,6 +20,7 @@ import { DogsPart } from './DogsPart.js';
 import { GroupSide } from './GroupSide.js';
 import { emptyGroup, gapsIn, groupOf, timesOf, type GroupDraft } from './group-draft.js';
 import { TimesPart } from './TimesPart.js';
+import { rolesOf } from '../../dog-entry/person-roles.js';
 
 type Props = { dogs: string[]; onDogs: (dogs: string[]) => void; onNewPups: () => void; onBooked: (group: string) => void };
 /** While a day is being typed its year is not yet one. */
@@ -60,52 +62,52 @@ export function GroupForm({ dogs, onDogs, onNewPups, onBooked }: Props) {
       }}
     >
       <ol className="hang book-form sheet">
-        <Part title="Dogs" state={state('dogs')}>
+        <Part title={t('Dogs')} state={state('dogs')}>
           <DogsPart dogs={dogs} known={offered?.dogs ?? []} onDogs={onDogs} onNewPups={onNewPups} error={error('dogs')} />
         </Part>
         {offered && (
           <>
-            <Part title="A litter?" state={state('litter')}>
+            <Part title={t('A litter?')} state={state('litter')}>
               <div className="form-row">
-                <Checkbox label="These are pups of one litter" value={draft.isLitter} onChange={(on) => change({ isLitter: on ?? false })} />
+                <Checkbox label={t('These are pups of one litter')} value={draft.isLitter} onChange={(on) => change({ isLitter: on ?? false })} />
                 {draft.isLitter && (
                   <>
-                    <NumberField label="Born" value={draft.born} onChange={(born) => change({ born })} error={error('born')} />
-                    <NumberField label="Alive" value={draft.alive} onChange={(alive) => change({ alive })} error={error('alive')} />
-                    <Checkbox label="All that live are here: the whole litter" value={draft.whole} onChange={(on) => change({ whole: on ?? false })} error={error('whole')} />
+                    <NumberField label={t('Born')} value={draft.born} onChange={(born) => change({ born })} error={error('born')} />
+                    <NumberField label={t('Alive')} value={draft.alive} onChange={(alive) => change({ alive })} error={error('alive')} />
+                    <Checkbox label={t('All that live are here: the whole litter')} value={draft.whole} onChange={(on) => change({ whole: on ?? false })} error={error('whole')} />
                   </>
                 )}
               </div>
             </Part>
-            <Part title="Studies, the same for each" state={state('studies')}>
-              <StudiesPart offered={offered.studies.map((s) => ({ ...s, problems: [], says: plural(s.views, 'view', 'views') }))} chosen={draft.studies} onChange={(studies) => change({ studies })} error={error('studies')} />
+            <Part title={t('Studies, the same for each')} state={state('studies')}>
+              <StudiesPart offered={offered.studies.map((s) => ({ ...s, problems: [], says: t('{views, plural, one {# view} other {# views}}', { views: s.views }) }))} chosen={draft.studies} onChange={(studies) => change({ studies })} error={error('studies')} />
             </Part>
-            <Part title="Day and times" state={state('times')}>
+            <Part title={t('Day and times')} state={state('times')}>
               <div className="stack">
-                <DateField label="Day" value={entered.day} onChange={(day) => change({ day, starts: {} })} error={error('day')} />
+                <DateField label={t('Day')} value={entered.day} onChange={(day) => change({ day, starts: {} })} error={error('day')} />
                 <ErrorBar error={options.error} />
-                {draft.studies.length > 0 && entered.day ? <TimesPart draft={draft} options={offered} times={timesOf(draft, offered)} onChange={(starts) => change({ starts })} error={error('times')} /> : <p className="quiet small">The times of the day stand here once day and study are chosen.</p>}
+                {draft.studies.length > 0 && entered.day ? <TimesPart draft={draft} options={offered} times={timesOf(draft, offered)} onChange={(starts) => change({ starts })} error={error('times')} /> : <p className="quiet small">{t('The times of the day stand here once day and study are chosen.')}</p>}
               </div>
             </Part>
-            <Part title="Asked on the phone" state={state('questions')}>
-              <p className="label">Asked once for all. Where it differs between the dogs, “don’t know” is the answer: each dog’s own page asks again, and a vet decides dog by dog.</p>
+            <Part title={t('Asked on the phone')} state={state('questions')}>
+              <p className="label">{t('Asked once for all. Where it differs between the dogs, “don’t know” is the answer: each dog’s own page asks again, and a vet decides dog by dog.')}</p>
               <Questions asked={offered.questions} answers={draft.answers} notes={draft.notes} onAnswer={(q, a) => change({ answers: { ...draft.answers, ...(a && { [q]: a }) } })} onNote={(q, n) => change({ notes: Object.fromEntries(Object.entries({ ...draft.notes, [q]: n }).filter(([, v]) => v !== undefined)) })} errors={tried ? Object.fromEntries(gaps.map((g) => [g.path, g.says])) : {}} />
             </Part>
-            <Part title="People and advice" state={state('people')}>
+            <Part title={t('People and advice')} state={state('people')}>
               <div className="stack">
-                <p className="label">Only people of all these dogs stand here.</p>
-                <Select label="Who is calling" options={offered.people.map((p) => ({ id: p.id, name: p.name, hint: p.roles.join(', ') }))} value={draft.caller} onChange={(caller) => change({ caller })} error={error('caller')} />
+                <p className="label">{t('Only people of all these dogs stand here.')}</p>
+                <Select label={t('Who is calling')} options={offered.people.map((p) => ({ id: p.id, name: p.name, hint: rolesOf(p.roles) }))} value={draft.caller} onChange={(caller) => change({ caller })} error={error('caller')} />
                 <PeoplePart people={offered.people} draft={draft} onChange={change} error={error} />
                 <AdvicePart advice={offered.advice} value={draft.advice} onChange={(advice) => change({ advice })} />
               </div>
             </Part>
-            <Part title="Estimate" state={state('estimate')}>
+            <Part title={t('Estimate')} state={state('estimate')}>
               <AcceptPart people={offered.people} accepted={draft.accepted} onChange={(accepted) => change({ accepted })} />
             </Part>
           </>
         )}
         {!offered && <ErrorBar error={options.error} />}
-        {dogs.length > 0 && !offered && !options.error && <Loading what="the day" />}
+        {dogs.length > 0 && !offered && !options.error && <Loading what={t('the day')} />}
       </ol>
       <GroupSide options={offered} draft={draft} gaps={tried ? gaps : []} failure={book.error} busy={book.isPending} />
     </form>

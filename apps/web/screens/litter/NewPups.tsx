@@ -8,6 +8,7 @@ import { DateField } from '../../design/DateField.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
 import { OwnerFields, type Owner } from '../../dog-entry/OwnerFields.js';
+import { t } from '../../words/t.js';
 import { emptyPup, pupMissing, PupRows, type Pup } from './PupRows.js';
 
 /** What pups of a litter share is typed once; each has a name, a sex, a number, and a birthday of its own where it differs. */
@@ -25,7 +26,7 @@ export function NewPups({ onMade, onCancel }: { onMade: (dogs: string[]) => void
   const keep = async () => {
     setTried(true);
     setSays(undefined);
-    if (!shared.breed || !owner || ('new' in owner && !owner.new.name) || pups.some((p) => pupMissing(p, shared.born).length > 0)) return setSays('Breed, owner, and of each pup name, sex, birthday and number are needed.');
+    if (!shared.breed || !owner || ('new' in owner && !owner.new.name) || pups.some((p) => pupMissing(p, shared.born).length > 0)) return setSays(t('Breed, owner, and of each pup name, sex, birthday and number are needed.'));
     // The owner is entered once, and each pup that was kept stays kept when a later one is refused.
     const id = 'person' in owner ? owner.person : (await person.mutateAsync(owner.new)).id;
     setOwner({ person: id });
@@ -36,20 +37,20 @@ export function NewPups({ onMade, onCancel }: { onMade: (dogs: string[]) => void
     }
     setPups(made);
     if (made.every((p) => p.made)) onMade(made.flatMap((p) => p.made ?? []));
-    else setSays('Not every pup could be kept. The lines say why; the others are kept.');
+    else setSays(t('Not every pup could be kept. The lines say why; the others are kept.'));
   };
 
   return (
     <div className="stack">
       <div className="form-row">
-        <SuggestBox label="Breed" suggestions={breeds.data ?? []} value={shared.breed} onChange={(breed) => setShared({ ...shared, breed })} error={tried && !shared.breed ? 'The breed is needed.' : undefined} />
-        <DateField label="Born" value={shared.born} onChange={(born) => setShared({ ...shared, born })} help="A pup born after midnight gets its own day below." />
-        <TextField label="Dam" value={shared.damName} onChange={(damName) => setShared({ ...shared, damName })} autoComplete="off" />
-        <TextField label="Sire (may stay empty)" value={shared.sireName} onChange={(sireName) => setShared({ ...shared, sireName })} autoComplete="off" />
+        <SuggestBox label={t('Breed')} suggestions={breeds.data ?? []} value={shared.breed} onChange={(breed) => setShared({ ...shared, breed })} error={tried && !shared.breed ? t('The breed is needed.') : undefined} />
+        <DateField label={t('Born')} value={shared.born} onChange={(born) => setShared({ ...shared, born })} help={t('A pup born after midnight gets its own day below.')} />
+        <TextField label={t('Dam')} value={shared.damName} onChange={(damName) => setShared({ ...shared, damName })} autoComplete="off" />
+        <TextField label={t('Sire (may stay empty)')} value={shared.sireName} onChange={(sireName) => setShared({ ...shared, sireName })} autoComplete="off" />
       </div>
       <fieldset className="form">
         <legend>
-          <b>Owner of all</b>
+          <b>{t('Owner of all')}</b>
         </legend>
         <OwnerFields value={owner} onChange={setOwner} error={() => undefined} />
       </fieldset>
@@ -62,9 +63,9 @@ export function NewPups({ onMade, onCancel }: { onMade: (dogs: string[]) => void
       <ErrorBar error={person.error} />
       <div className="acts">
         <Button kind="ink" onPress={() => void keep()}>
-          {busy ? 'Keeping …' : `Keep ${pups.length} pups`}
+          {busy ? t('Keeping …') : t('{count, plural, one {Keep # pup} other {Keep # pups}}', { count: pups.length })}
         </Button>
-        <Button onPress={onCancel}>Leave it</Button>
+        <Button onPress={onCancel}>{t('Leave it')}</Button>
       </div>
     </div>
   );

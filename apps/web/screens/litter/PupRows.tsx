@@ -3,24 +3,27 @@ import { DateField } from '../../design/DateField.js';
 import { RadioChoice } from '../../design/RadioChoice.js';
 import { TextField } from '../../design/TextField.js';
 import { useTransponderReader } from '../../entry/use-transponder-reader.js';
+import { t } from '../../words/t.js';
+import type { SaidOption } from '../../design/Select.js';
+import { Told } from '../../words/Told.js';
 
 export type Pup = { key: string; name?: string | undefined; sex?: 'male' | 'female' | undefined; born?: string | undefined; number?: string | undefined; again?: string | undefined; scanned: boolean; made?: string | undefined; refused?: string | undefined };
 
 export const emptyPup = (): Pup => ({ key: crypto.randomUUID(), scanned: false });
 
-const sexes = [
-  { id: 'male' as const, name: 'Male', key: 'm' },
-  { id: 'female' as const, name: 'Female', key: 'f' },
+const sexes: readonly SaidOption<'male' | 'female'>[] = [
+  { id: 'male', name: 'Male', key: 'm' },
+  { id: 'female', name: 'Female', key: 'f' },
 ];
 
 /** A number that was typed is typed twice: it has no check digit. */
 export function pupMissing(p: Pup, born: string | undefined): string[] {
   return [
-    ...(p.name ? [] : ['name']),
-    ...(p.sex ? [] : ['sex']),
-    ...((p.born ?? born) ? [] : ['birthday']),
-    ...(p.number ? [] : ['number']),
-    ...(p.number && !p.scanned && p.again !== p.number ? ['the same number once more'] : []),
+    ...(p.name ? [] : [t('name')]),
+    ...(p.sex ? [] : [t('sex')]),
+    ...((p.born ?? born) ? [] : [t('birthday')]),
+    ...(p.number ? [] : [t('number')]),
+    ...(p.number && !p.scanned && p.again !== p.number ? [t('the same number once more')] : []),
   ];
 }
 
@@ -42,30 +45,30 @@ export function PupRows({ pups, born, tried, onChange }: Props) {
             <li key={p.key}>
               {p.made ? (
                 <p>
-                  <b>{p.name}</b> is kept.
+                  <Told text={t('**{name}** is kept.', { name: p.name ?? '' })} />
                 </p>
               ) : (
                 <div className="form-row">
-                  <TextField label={`Name of pup ${i + 1}`} value={p.name} onChange={(name) => set(p.key, { name })} autoComplete="off" />
-                  <RadioChoice label="Sex" options={sexes} value={p.sex} onChange={(sex) => set(p.key, { sex })} />
-                  <TextField label="Transponder" value={p.number} onChange={(number) => set(p.key, { number, scanned: false })} inputMode="numeric" autoComplete="off" {...(p.scanned && { help: 'Read by the scanner' })} />
-                  {!p.scanned && <TextField label="The number once more" value={p.again} onChange={(again) => set(p.key, { again })} inputMode="numeric" autoComplete="off" />}
-                  <DateField label="Born on another day" value={p.born} onChange={(day) => set(p.key, { born: day })} />
+                  <TextField label={t('Name of pup {number}', { number: i + 1 })} value={p.name} onChange={(name) => set(p.key, { name })} autoComplete="off" />
+                  <RadioChoice label={t('Sex')} options={sexes} value={p.sex} onChange={(sex) => set(p.key, { sex })} />
+                  <TextField label={t('Transponder')} value={p.number} onChange={(number) => set(p.key, { number, scanned: false })} inputMode="numeric" autoComplete="off" {...(p.scanned && { help: t('Read by the scanner') })} />
+                  {!p.scanned && <TextField label={t('The number once more')} value={p.again} onChange={(again) => set(p.key, { again })} inputMode="numeric" autoComplete="off" />}
+                  <DateField label={t('Born on another day')} value={p.born} onChange={(day) => set(p.key, { born: day })} />
                   {pups.length > 1 && (
-                    <Button kind="text" aria-label={`Take pup ${i + 1} off`} onPress={() => onChange(pups.filter((x) => x.key !== p.key))}>
-                      Take off
+                    <Button kind="text" aria-label={t('Take pup {number} off', { number: i + 1 })} onPress={() => onChange(pups.filter((x) => x.key !== p.key))}>
+                      {t('Take off')}
                     </Button>
                   )}
                 </div>
               )}
-              {missing.length > 0 && <span className="field-error">Still needed: {missing.join(', ')}.</span>}
+              {missing.length > 0 && <span className="field-error">{t('Still needed: {what}.', { what: missing.join(', ') })}</span>}
               {p.refused && <span className="field-error">{p.refused}</span>}
             </li>
           );
         })}
       </ol>
       <div className="acts">
-        <Button onPress={() => onChange([...pups, emptyPup()])}>One more pup</Button>
+        <Button onPress={() => onChange([...pups, emptyPup()])}>{t('One more pup')}</Button>
       </div>
     </>
   );

@@ -3,6 +3,7 @@ import type { Slot } from '#libs/contracts/booking';
 import { Select } from '../../design/Select.js';
 import { Table } from '../../design/Table.js';
 import { fullDay } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import type { GroupDraft } from './group-draft.js';
 
 type Props = { draft: GroupDraft; options: GroupOptions; times: Map<string, Slot>; onChange: (starts: Record<string, string>) => void; error: string | undefined };
@@ -14,15 +15,15 @@ export function TimesPart({ draft, options, times, onChange, error }: Props) {
   return (
     <>
       <Table
-        caption="Times"
+        caption={t('Times')}
         rows={rows}
         rowKey={(r) => r.dog}
         columns={[
-          { head: 'Dog', rowHead: true, cell: (r) => r.name },
-          { head: 'Born', cell: (r) => <span className="num nowrap">{fullDay(r.born)}</span> },
+          { head: t('Dog'), rowHead: true, cell: (r) => r.name },
+          { head: t('Born'), cell: (r) => <span className="num nowrap">{fullDay(r.born)}</span> },
           {
-            head: 'Time',
-            cell: (r) => (r.problems.length > 0 ? <Why problems={r.problems} /> : <span className="time-of"><Select label={`Time of ${r.name}`} options={slots} value={times.get(r.dog)?.start} onChange={(start) => onChange({ ...draft.starts, ...(start && { [r.dog]: start }) })} /></span>),
+            head: t('Time'),
+            cell: (r) => (r.problems.length > 0 ? <Why problems={r.problems} /> : <span className="time-of"><Select label={t('Time of {dog}', { dog: r.name })} options={slots} value={times.get(r.dog)?.start} onChange={(start) => onChange({ ...draft.starts, ...(start && { [r.dog]: start }) })} /></span>),
           },
         ]}
       />
@@ -35,7 +36,7 @@ const Why = ({ problems }: { problems: GroupOptions['dogs'][number]['problems'] 
   <>
     {problems.map((p) => (
       <p key={p.code}>
-        <b>Not on this day.</b> {p.words}
+        <b>{t('Not on this day.')}</b> {p.words}
       </p>
     ))}
   </>

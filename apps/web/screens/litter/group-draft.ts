@@ -1,6 +1,7 @@
 import type { GroupOptions, NewGroupBooking } from '#libs/contracts/group-booking';
 import type { Slot } from '#libs/contracts/booking';
 import { emptyDraft, type Draft } from '../booking/booking-draft.js';
+import { t } from '../../words/t.js';
 
 /** Several dogs while they are being talked through on the phone. */
 export type GroupDraft = Draft & {
@@ -41,29 +42,29 @@ export type Gap = { path: string; says: string };
 
 /** What is still missing, in the order of the form. */
 export function gapsIn(draft: GroupDraft, options: GroupOptions | undefined, today: string): Gap[] {
-  if (draft.dogs.length === 0) return [{ path: 'dogs', says: 'Find the dogs, or enter the pups.' }];
+  if (draft.dogs.length === 0) return [{ path: 'dogs', says: t('Find the dogs, or enter the pups.') }];
   const gaps: Gap[] = litterGaps(draft);
-  if (draft.studies.length === 0) gaps.push({ path: 'studies', says: 'Choose at least one study.' });
-  if (!draft.day) gaps.push({ path: 'day', says: 'Choose the day.' });
-  else if (draft.day < today) gaps.push({ path: 'day', says: 'This day has passed.' });
+  if (draft.studies.length === 0) gaps.push({ path: 'studies', says: t('Choose at least one study.') });
+  if (!draft.day) gaps.push({ path: 'day', says: t('Choose the day.') });
+  else if (draft.day < today) gaps.push({ path: 'day', says: t('This day has passed.') });
   if (!options) return gaps;
   const times = [...timesOf(draft, options).values()];
-  if (draft.studies.length > 0 && times.length < draft.dogs.length) gaps.push({ path: 'times', says: `${options.slots.length} times are free on this day, for ${draft.dogs.length} dogs. Choose another day, or take dogs off.` });
-  if (new Set(times).size < times.length) gaps.push({ path: 'times', says: 'Two dogs have the same time. Choose another one for one of them.' });
-  for (const { question } of options.questions) if (!draft.answers[question]) gaps.push({ path: question, says: 'Yes, no or don’t know.' });
-  if (options.people.length === 0) gaps.push({ path: 'caller', says: 'Nobody is among the people of all these dogs. Add a person on the dogs’ pages, or book them by themselves.' });
-  else if (!draft.caller) gaps.push({ path: 'caller', says: 'Say who is calling.' });
-  if (!draft.payer) gaps.push({ path: 'payer', says: 'Say who pays.' });
-  if (draft.addressees.length === 0) gaps.push({ path: 'addressees', says: 'Name who gets the result.' });
+  if (draft.studies.length > 0 && times.length < draft.dogs.length) gaps.push({ path: 'times', says: t('{times} times are free on this day, for {dogs} dogs. Choose another day, or take dogs off.', { times: options.slots.length, dogs: draft.dogs.length }) });
+  if (new Set(times).size < times.length) gaps.push({ path: 'times', says: t('Two dogs have the same time. Choose another one for one of them.') });
+  for (const { question } of options.questions) if (!draft.answers[question]) gaps.push({ path: question, says: t('Yes, no or don’t know.') });
+  if (options.people.length === 0) gaps.push({ path: 'caller', says: t('Nobody is among the people of all these dogs. Add a person on the dogs’ pages, or book them by themselves.') });
+  else if (!draft.caller) gaps.push({ path: 'caller', says: t('Say who is calling.') });
+  if (!draft.payer) gaps.push({ path: 'payer', says: t('Say who pays.') });
+  if (draft.addressees.length === 0) gaps.push({ path: 'addressees', says: t('Name who gets the result.') });
   return gaps;
 }
 
 function litterGaps({ isLitter, whole, born, alive, dogs }: GroupDraft): Gap[] {
   if (!isLitter) return [];
   const gaps: Gap[] = [];
-  if (!(born && born > 0)) gaps.push({ path: 'born', says: 'How many were born?' });
-  if (!(alive && alive > 0 && alive <= (born ?? 0))) gaps.push({ path: 'alive', says: 'How many live? Not more than were born.' });
-  if (whole && alive !== dogs.length) gaps.push({ path: 'whole', says: `For a whole litter all living pups are named; here are ${dogs.length}.` });
+  if (!(born && born > 0)) gaps.push({ path: 'born', says: t('How many were born?') });
+  if (!(alive && alive > 0 && alive <= (born ?? 0))) gaps.push({ path: 'alive', says: t('How many live? Not more than were born.') });
+  if (whole && alive !== dogs.length) gaps.push({ path: 'whole', says: t('For a whole litter all living pups are named; here are {count}.', { count: dogs.length }) });
   return gaps;
 }
 

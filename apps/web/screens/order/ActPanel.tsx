@@ -9,9 +9,10 @@ import { ActionForm } from './forms/action-form.js';
 import { beforeDoing } from './before-doing.js';
 import { inTheWay, labelOf, ofWhat } from './next-actions.js';
 import { EntryForm } from '../../entry/EntryForm.js';
+import { t } from '../../words/t.js';
 
 /** The form of one action, in the page and not over it: the record and "Stop imaging" stay in reach. */
-export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next: NextAction; onClose: () => void }) {
+export function ActPanel({ screen, next, start, onClose }: { screen: OrderScreen; next: NextAction; start?: Record<string, unknown>; onClose: () => void }) {
   const panel = useRef<HTMLElement>(null);
   const head = useRef<HTMLHeadingElement>(null);
   const act = useAct(screen.id);
@@ -29,7 +30,7 @@ export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next:
     setSeen(version);
     act.mutate({ action, on: next.on.id, version, key, input }, { onSuccess: onClose });
   };
-  const form = { screen, next, submit, failure: act.error, busy: act.isPending };
+  const form = { screen, next, start, submit, failure: act.error, busy: act.isPending };
   const because = next.allowed ? [] : inTheWay(screen, next);
   const which = ofWhat(screen, next);
   return (
@@ -39,11 +40,11 @@ export function ActPanel({ screen, next, onClose }: { screen: OrderScreen; next:
           {labelOf(screen, next)}
           {which && <span className="beside"> {which}</span>}
         </h2>
-        <Button onPress={onClose}>Close</Button>
+        <Button onPress={onClose}>{t('Close')}</Button>
       </div>
       {!next.allowed ? (
         <div className="err">
-          <b>Something is missing first.</b>
+          <b>{t('Something is missing first.')}</b>
           <ul className="lines">
             {because.map((b) => (
               <li key={b}>{b}</li>

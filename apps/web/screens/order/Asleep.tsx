@@ -1,7 +1,10 @@
+import { Link } from '@tanstack/react-router';
 import type { NextAction, OrderScreen, VisitView } from '#libs/contracts/screens/order';
-import { Button } from '../../design/Button.js';
-import { timeAt } from '../../design/format.js';
+import { Button, buttonClass } from '../../design/Button.js';
+import { plain, timeAt } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import { actsBesideTheDog, ofWhat } from './next-actions.js';
+import { Told } from '../../words/Told.js';
 
 const READINGS_APART_MINUTES = 5;
 
@@ -13,13 +16,13 @@ export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: V
   const minutes = Math.max(0, Math.floor((Date.parse(screen.now) - Date.parse(visit.asleepSince)) / 60_000));
   const due = new Date(Date.parse(last) + READINGS_APART_MINUTES * 60_000).toISOString();
   return (
-    <section className="sheet asleep" aria-label="Asleep">
+    <section className="sheet asleep" aria-label={t('Asleep')}>
       <div>
-        <h2>{screen.dog.callName || screen.dog.name} is asleep</h2>
+        <h2>{t('{dog} is asleep', { dog: screen.dog.callName || screen.dog.name })}</h2>
         <p className="small quiet">
-          {visit.admitted && <span className="val">{visit.admitted.weightKg} kg today. </span>}
-          {visit.vet && `Vet ${visit.vet}`}
-          {visit.nurse && `, nurse ${visit.nurse}`}
+          {visit.admitted && <span className="val">{t('{weight} kg today.', { weight: plain(visit.admitted.weightKg) })}</span>}
+          {' '}
+          {[visit.vet && t('Vet {name}', { name: visit.vet }), visit.nurse && t('nurse {name}', { name: visit.nurse })].filter(Boolean).join(', ')}
         </p>
         <div className="do-now">
           {actsBesideTheDog(screen).map((n) => (
@@ -28,12 +31,20 @@ export function Asleep({ screen, visit, onAct }: { screen: OrderScreen; visit: V
               {ofWhat(screen, n) && `: ${ofWhat(screen, n)}`}
             </Button>
           ))}
+          <Link to="/orders/$order/watch" params={{ order: screen.id }} className={buttonClass('plain', 'tablet')}>
+            {t('Beside the dog')}
+          </Link>
+          {screen.next.some((n) => n.action === 'takeView' && n.yours) && (
+            <Link to="/orders/$order/imaging" params={{ order: screen.id }} className={buttonClass('plain', 'tablet')}>
+              {t('Imaging screen')}
+            </Link>
+          )}
         </div>
       </div>
-      <div className="clock" role="timer" aria-label={`Asleep for ${minutes} minutes`}>
-        {minutes} min
+      <div className="clock" role="timer" aria-label={t('Asleep for {minutes} minutes', { minutes })}>
+        {t('{minutes} min', { minutes })}
         <small>
-          asleep since {timeAt(visit.asleepSince, zone)}. Next reading by <b>{timeAt(due, zone)}</b>
+          <Told text={t('asleep since {time}. Next reading by **{due}**', { time: timeAt(visit.asleepSince, zone), due: timeAt(due, zone) })} />
         </small>
       </div>
     </section>

@@ -7,6 +7,7 @@ import { momentAt } from '../../design/format.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 import { useEntry } from '../../entry/use-entry.js';
 import { useMe } from '../../shell/me.js';
+import { t } from '../../words/t.js';
 
 type Incident = OrderScreen['incidents'][number];
 
@@ -15,20 +16,20 @@ export function Incidents({ screen }: { screen: OrderScreen }) {
   const { roles } = useMe();
   if (screen.incidents.length === 0) return null;
   return (
-    <Sheet title="Incidents">
+    <Sheet title={t('Incidents')}>
       {screen.incidents.map((i) => (
         <div key={i.id}>
           <p>
-            <b>{i.what}</b> <span className="quiet">Opened {momentAt(i.openedAt, screen.practice.zone)}, {i.openedBy}.</span>
+            <b>{i.what}</b> <span className="quiet">{t('Opened {moment}, {name}.', { moment: momentAt(i.openedAt, screen.practice.zone), name: i.openedBy })}</span>
           </p>
           {i.closedAt ? (
             <p>
-              {i.words} <span className="quiet">Closed {momentAt(i.closedAt, screen.practice.zone)}, {i.closedBy}.</span>
+              {i.words} <span className="quiet">{t('Closed {moment}, {name}.', { moment: momentAt(i.closedAt, screen.practice.zone), name: i.closedBy ?? '' })}</span>
             </p>
           ) : roles.includes('manager') ? (
             <CloseForm order={screen.id} incident={i} />
           ) : (
-            <p className="quiet">It is open: the manager writes down what was found and what was changed.</p>
+            <p className="quiet">{t('It is open: the manager writes down what was found and what was changed.')}</p>
           )}
         </div>
       ))}
@@ -41,7 +42,7 @@ function CloseForm({ order, incident }: { order: string; incident: Incident }) {
   const entry = useEntry(incidentClosed);
   return (
     <EntryForm
-      label="Close the incident"
+      label={t('Close the incident')}
       tries={entry.tries}
       errors={entry.errors}
       failure={errand.error}
@@ -51,7 +52,7 @@ function CloseForm({ order, incident }: { order: string; incident: Incident }) {
         if (body) errand.mutate({ path: `/incidents/${incident.id}/close`, body });
       }}
     >
-      <TextField label="What was found, and what was changed" lines={3} {...entry.field('words')} />
+      <TextField label={t('What was found, and what was changed')} lines={3} {...entry.field('words')} />
     </EntryForm>
   );
 }

@@ -9,6 +9,7 @@ import { Sheet } from '../../design/Sheet.js';
 import { Strands } from '../../design/Strands.js';
 import { OnThisTablet } from '../../offline/OnThisTablet.js';
 import { useAsIfStored } from '../../offline/use-as-if-stored.js';
+import { t } from '../../words/t.js';
 import { ActPanel } from './ActPanel.js';
 import { Asleep } from './Asleep.js';
 import { isAsleep, isBeingImaged } from './next-actions.js';
@@ -17,10 +18,12 @@ import './order.css';
 import { Incidents } from './Incidents.js';
 import { OrderHead } from './OrderHead.js';
 import { Problems } from './Problems.js';
+import { Arrived } from './record/Arrived.js';
 import { Films } from './record/Films.js';
 import { Happened } from './record/Happened.js';
 import { Mails } from './record/Mails.js';
 import { Papers } from './record/Papers.js';
+import { Performed } from './record/Performed.js';
 import { Results } from './record/Results.js';
 import { Sending } from './record/Sending.js';
 import { VisitRecord } from './record/VisitRecord.js';
@@ -32,7 +35,7 @@ export function OrderScreen() {
   const { data, error } = useOrder(order);
   const screen = useAsIfStored(data);
   const [doing, setDoing] = useState<NextAction | null>(null);
-  if (!screen) return error ? <NotShown title="Order" error={error} /> : <Loading what="the order" />;
+  if (!screen) return error ? <NotShown title={t('Order')} error={error} /> : <Loading what={t('the order')} />;
   const asleep = screen.visits.find(isAsleep);
   const imaged = screen.visits.find((v) => isBeingImaged(screen, v));
   const panel = doing && <ActPanel key={doing.action + doing.on.id} screen={screen} next={doing} onClose={() => setDoing(null)} />;
@@ -40,7 +43,7 @@ export function OrderScreen() {
     <>
       <OnThisTablet screen={screen} />
       <ErrorBar error={isSilence(error) ? null : error}>
-        <p className="small">Below is the order as it was last seen.</p>
+        <p className="small">{t('Below is the order as it was last seen.')}</p>
       </ErrorBar>
     </>
   );
@@ -62,7 +65,7 @@ export function OrderScreen() {
       {notFresh}
       <OrderHead screen={screen} />
       <Problems screen={screen} />
-      <Sheet title="Where it stands">
+      <Sheet title={t('Where it stands')}>
         <Strands thread={screen.thread} zone={screen.practice.zone} />
       </Sheet>
       {asleep && <Asleep screen={screen} visit={asleep} onAct={setDoing} />}
@@ -90,6 +93,8 @@ const RecordSheets = ({ screen }: Shown) => (
     {screen.visits.toReversed().map((v) => (
       <VisitRecord key={v.id} screen={screen} visit={v} />
     ))}
+    <Arrived screen={screen} />
+    <Performed screen={screen} />
     <Films screen={screen} />
     <Sending screen={screen} />
   </>

@@ -3,6 +3,7 @@ import { useOrderErrand } from '../../api/act.js';
 import { Button } from '../../design/Button.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { momentAt } from '../../design/format.js';
+import { t } from '../../words/t.js';
 
 /** What the program could not do by itself, in words, until a person has had it tried again. */
 export function Problems({ screen }: { screen: OrderScreen }) {
@@ -14,7 +15,7 @@ export function Problems({ screen }: { screen: OrderScreen }) {
         <li key={p.id} className="err">
           <b>{p.words}</b> <span className="small quiet">{momentAt(p.at, screen.practice.zone)}</span>
           <div className="acts">
-            <Button onPress={() => errand.mutate({ path: `/problems/${p.id}/retry` })}>Retry</Button>
+            <Button onPress={() => errand.mutate({ path: `/problems/${p.id}/retry` })}>{t('Retry')}</Button>
           </div>
         </li>
       ))}

@@ -2,20 +2,21 @@ import type { NextAction, OrderScreen } from '#libs/contracts/screens/order';
 import { Button } from '../../design/Button.js';
 import { Hold, HoldList } from '../../design/Hold.js';
 import { Sheet } from '../../design/Sheet.js';
-import { capital, list } from '../../design/format.js';
+import { capital, inside, list } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import { actsBesideTheDog, goesOn, holdsWithWays, isAsleep, labelOf, ofWhat, sortActions } from './next-actions.js';
 
 type Props = { screen: OrderScreen; onAct: (next: NextAction) => void; title?: string };
 
 /** The holds, each with the way out that this person has; one elder button, for the first of them. */
-export function WaitsFor({ screen, onAct, title = 'What it waits for' }: Props) {
+export function WaitsFor({ screen, onAct, title = t('What it waits for') }: Props) {
   const ways = holdsWithWays(screen);
   const calm = screen.frozen || screen.silent;
   const firstWithWay = ways.findIndex((w) => w.ways.some(goesOn));
   const { now, also, others } = sortActions(screen, [...ways.flatMap((w) => w.ways), ...(screen.visits.some(isAsleep) ? actsBesideTheDog(screen) : [])]);
   return (
     <Sheet title={title}>
-      {screen.holds.length === 0 && <p>Nothing is missing. {now.length === 0 && 'Nobody is waited for now.'}</p>}
+      {screen.holds.length === 0 && <p>{t('Nothing is missing.')}{' '}{now.length === 0 && t('Nobody is waited for now.')}</p>}
       {ways.length > 0 && <HoldList>
         {ways.map(({ hold, ways: outs }, i) => (
           <Hold key={`${hold.code}${hold.on.id}${i}`} title={hold.title} rest={hold.rest} who={capital(list(hold.who))}>
@@ -38,10 +39,10 @@ export function WaitsFor({ screen, onAct, title = 'What it waits for' }: Props) 
           ))}
         </div>
       )}
-      {others.length > 0 && <p className="small quiet">Others do next: {list([...new Set(others.map((n) => n.label.toLowerCase()))])}.</p>}
+      {others.length > 0 && <p className="small quiet">{t('Others do next: {actions}.', { actions: list([...new Set(others.map((n) => inside(n.label)))]) })}</p>}
       {also.length > 0 && (
         <p className="also">
-          <span>Also possible:</span>
+          <span>{t('Also possible:')}</span>
           {also.map((n) => (
             <ActButton key={n.action + n.on.id} next={n} screen={screen} onAct={onAct} kind="text" />
           ))}

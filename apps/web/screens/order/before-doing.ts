@@ -1,7 +1,9 @@
 import type { ActionName } from '#libs/contracts/actions/all';
+import { t } from '../../words/t.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
 
 /** Said before an act that asks for nothing but leaves something behind. */
-const says: Partial<Record<ActionName, string>> = {
+const says: Partial<Record<ActionName, PageSentence>> = {
   acceptReferral: 'This practice takes the dog over. The order moves here, and the other practice keeps sight of it.',
   recordMissed: 'The dog did not come. The owner can be offered another day.',
   checkFitness: 'Room, operator and equipment are checked again for that day.',
@@ -13,7 +15,8 @@ const says: Partial<Record<ActionName, string>> = {
   releaseLetter: 'Letter and certificate are written, and mailed to those who get the result.',
   releaseAgain: 'The letter goes again to those who did not get it.',
   releaseCorrection: 'A correction goes to everybody who got the letter. It names nobody else. The certificate’s page says already that the paper was withdrawn.',
+  askWhichStands: 'Both readings go to the centre by mail, side by side, with the question which of them stands.',
   tellCentre: 'The centre is told by mail.',
 };
 
-export const beforeDoing = (action: ActionName) => says[action] ?? 'This is written into the order and stays there.';
+export const beforeDoing = (action: ActionName) => t(says[action] ?? 'This is written into the order and stays there.');

@@ -1,6 +1,7 @@
 import { isActionName } from '#libs/contracts/actions/all';
 import type { NextAction, OrderScreen, VisitView, WordedHold } from '#libs/contracts/screens/order';
 import { sentence } from '../../design/format.js';
+import { t } from '../../words/t.js';
 
 /** Turns and ends of the road: possible, but not what the day is for. */
 const detours = new Set([
@@ -12,11 +13,14 @@ const detours = new Set([
 
 const known = (n: NextAction) => isActionName(n.action);
 
+/** Stopping has its own bar, and points are set where a film is judged. */
+const onPage = new Set(['stopImaging', 'markFilm']);
+
 export type Sorted = { now: NextAction[]; also: NextAction[]; others: NextAction[] };
 
 /** What this person can do next, apart from what stands elsewhere on the page already. */
 export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAction[]): Sorted {
-  const free = screen.next.filter((n) => known(n) && n.action !== 'stopImaging' && !shownElsewhere.includes(n));
+  const free = screen.next.filter((n) => known(n) && !onPage.has(n.action) && !shownElsewhere.includes(n));
   const yours = free.filter((n) => n.yours);
   return {
     now: yours.filter((n) => n.allowed && !aside(screen, n)).sort((a, b) => Number(anyTime(a)) - Number(anyTime(b))),
@@ -55,7 +59,7 @@ const turnsOff = new Set(['turnAway', 'cancelVisit', 'cancelOrder', 'recordMisse
 export const goesOn = (n: NextAction) => !turnsOff.has(n.action);
 
 /** A visit that has its time can only be given another one. */
-export const labelOf = (screen: OrderScreen, n: NextAction) => (n.action === 'book' && screen.visits.find((v) => v.id === n.on.id)?.day ? 'Book another time' : n.label);
+export const labelOf = (screen: OrderScreen, n: NextAction) => (n.action === 'book' && screen.visits.find((v) => v.id === n.on.id)?.day ? t('Book another time') : n.label);
 
 const WAYS_SHOWN = 2;
 
@@ -84,7 +88,7 @@ export function ofWhat(screen: OrderScreen, next: NextAction): string {
   if (next.on.scope === 'study' && screen.studies.length > 1) return studyName(screen, next.on.id);
   if (next.on.scope === 'visit' && screen.visits.length > 1) return screen.thread.visits.find((v) => v.id === next.on.id)?.sub ?? '';
   if (next.on.scope === 'order' || !screen.next.some((n) => n.label === next.label && n.on.scope !== next.on.scope)) return '';
-  return next.on.scope === 'study' ? studyName(screen, next.on.id) : 'sedation';
+  return next.on.scope === 'study' ? studyName(screen, next.on.id) : t('sedation');
 }
 
 /** What hands do beside a sleeping dog; it stands with the clock, and not again below. */
@@ -95,4 +99,4 @@ export const isAsleep = (visit: VisitView) => visit.asleepSince !== null && visi
 export const isBeingImaged = (screen: OrderScreen, visit: VisitView) => visit.step === 'sedated' || screen.next.some((n) => n.action === 'stopImaging' && n.on.id === visit.id);
 
 /** The short name that the desk says, as it stands at the study's line. */
-export const studyName = (screen: OrderScreen, study: string) => screen.thread.studies.find((r) => r.id === study)?.label ?? screen.studies.find((s) => s.id === study)?.name ?? 'another study';
+export const studyName = (screen: OrderScreen, study: string) => screen.thread.studies.find((r) => r.id === study)?.label ?? screen.studies.find((s) => s.id === study)?.name ?? t('another study');

@@ -6,6 +6,9 @@ import { ApiFailure, isFailure } from '../../api/failure.js';
 import { useBecome } from '../../api/session.js';
 import { Button } from '../../design/Button.js';
 import { ErrorBar } from '../../design/Notice.js';
+import { Speak } from '../../words/Speak.js';
+import { browserLanguage } from '../../words/t.js';
+import { useKnown } from '../../design/speech.js';
 import { House } from './House.js';
 import './owner.css';
 
@@ -19,7 +22,16 @@ const notWhole = { code: 'LINK_NOT_VALID' as const, message: 'This link is not w
 const cutOff = (error: unknown) => isFailure(error) && error.code === 'BAD_INPUT';
 
 /** A link is opened by a press, so that a mail program that looks at every link opens nothing. */
-export function OpenLink({ token, of }: { token: string; of: keyof typeof words }) {
+export function OpenLink(link: { token: string; of: keyof typeof words }) {
+  return (
+    <Speak language={browserLanguage()}>
+      <Opening {...link} />
+    </Speak>
+  );
+}
+
+function Opening({ token, of }: { token: string; of: keyof typeof words }) {
+  const known = useKnown();
   const become = useBecome();
   const navigate = useNavigate();
   const open = useMutation({
@@ -36,13 +48,13 @@ export function OpenLink({ token, of }: { token: string; of: keyof typeof words 
         <House name="Cotyla" />
       </header>
       <main id="main">
-        <h1>{title}</h1>
-        <p className="lead">{says}</p>
+        <h1>{known(title)}</h1>
+        <p className="lead">{known(says)}</p>
         <ErrorBar error={cutOff(open.error) ? new ApiFailure(401, notWhole) : open.error} />
         <Button kind="ink" onPress={() => open.mutate()}>
-          {button}
+          {known(button)}
         </Button>
-        <p className="quiet after-button">The link is yours alone. Please do not pass it on; whoever has it can answer in your name.</p>
+        <p className="quiet after-button">{known('The link is yours alone. Please do not pass it on; whoever has it can answer in your name.')}</p>
       </main>
     </div>
   );

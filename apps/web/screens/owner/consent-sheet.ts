@@ -1,4 +1,5 @@
 import type { OwnerConsents, OwnerPage } from '#libs/contracts/screens/owner';
+import type { ScreenWords } from '../../words/Speak.js';
 import { readMoney } from './money.js';
 
 export type YesNo = 'yes' | 'no';
@@ -19,13 +20,13 @@ export type SheetProblems = Partial<Record<'choices' | 'resuscitate' | 'limit' |
 export type ReadSheet = { request: OwnerConsents; problems: null } | { request: null; problems: SheetProblems };
 
 /** The sheet as a request, or everything that is missing before it can be signed. */
-export function readSheet(sheet: ConsentSheet, page: OwnerPage): ReadSheet {
+export function readSheet(sheet: ConsentSheet, page: OwnerPage, t: ScreenWords): ReadSheet {
   const problems: SheetProblems = {};
   const { sedation, sendAll, statistics } = sheet.choices;
-  if (!Object.values(sheet.choices).some(Boolean)) problems.choices = 'Nothing is decided yet. Say yes or no to at least one of them; what you leave open stays open.';
-  const emergency = sedation === 'yes' ? readEmergency(sheet, problems) : undefined;
+  if (!Object.values(sheet.choices).some(Boolean)) problems.choices = t('Nothing is decided yet. Say yes or no to at least one of them; what you leave open stays open.');
+  const emergency = sedation === 'yes' ? readEmergency(sheet, problems, t) : undefined;
   const { signatureSvg, typedName } = sheet.signature;
-  if (!signatureSvg && !typedName?.trim()) problems.signature = 'Your signature is missing. Draw it, or write your name.';
+  if (!signatureSvg && !typedName?.trim()) problems.signature = t('Your signature is missing. Draw it, or write your name.');
   if (Object.keys(problems).length > 0) return { request: null, problems };
   return {
     problems: null,
@@ -43,13 +44,13 @@ export function readSheet(sheet: ConsentSheet, page: OwnerPage): ReadSheet {
   };
 }
 
-function readEmergency({ resuscitate, limit = '', number = '', collectors = '' }: ConsentSheet, problems: SheetProblems) {
+function readEmergency({ resuscitate, limit = '', number = '', collectors = '' }: ConsentSheet, problems: SheetProblems, t: ScreenWords) {
   const limitMinor = readMoney(limit);
   const people = collectors.split('\n').map((line) => line.trim()).filter(Boolean);
-  if (!resuscitate) problems.resuscitate = 'Say yes or no, so that nobody has to guess.';
-  if (limitMinor === undefined) problems.limit = 'Write an amount like 500 or 500.00, without signs between the thousands.';
-  if (number.trim().length < 3) problems.number = 'A number is needed that is answered on that day.';
-  if (people.length === 0) problems.collectors = 'Name at least one person.';
-  if (people.length > 5) problems.collectors = 'At most five people, one on each line.';
+  if (!resuscitate) problems.resuscitate = t('Say yes or no, so that nobody has to guess.');
+  if (limitMinor === undefined) problems.limit = t('Write an amount like 500 or 500.00, without signs between the thousands.');
+  if (number.trim().length < 3) problems.number = t('A number is needed that is answered on that day.');
+  if (people.length === 0) problems.collectors = t('Name at least one person.');
+  if (people.length > 5) problems.collectors = t('At most five people, one on each line.');
   return resuscitate && limitMinor !== undefined ? { resuscitate, limitMinor, number: number.trim(), collectors: people } : undefined;
 }

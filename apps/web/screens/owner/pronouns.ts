@@ -1,4 +1,4 @@
-export interface Pronouns { she: string; her: string; hers: string }
+import type { OwnerPage } from '#libs/contracts/screens/owner';
 
-/** "she is asleep", "we watch her", "her visit". */
-export const pronouns = (sex: 'male' | 'female'): Pronouns => (sex === 'female' ? { she: 'she', her: 'her', hers: 'her' } : { she: 'he', her: 'him', hers: 'his' });
+/** "whether she will limp", "her visit"; other languages than English say the dog's name. */
+export const pronouns = ({ name, sex }: OwnerPage['dog']) => (sex === 'female' ? { name, he: 'she', his: 'her' } : { name, he: 'he', his: 'his' });

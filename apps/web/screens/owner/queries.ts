@@ -1,6 +1,6 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
-import type { OwnerPage, ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
+import type { OwnerPage, ownerAnswers, ownerAppeal, ownerConsents, ownerEstimate, ownerLanguage, ownerLetterTime, ownerWithdraw } from '#libs/contracts/screens/owner';
 import { get, post } from '../../api/client.js';
 
 const key = ['owner'];
@@ -19,4 +19,5 @@ export const useTellConsents = () => useTell<z.input<typeof ownerConsents>>('con
 export const useTellAppeal = () => useTell<z.input<typeof ownerAppeal>>('appeal');
 export const useTellWithdrawal = () => useTell<z.input<typeof ownerWithdraw>>('withdraw');
 export const useTellTransfer = () => useTell<Record<string, never>>('transfer');
+export const useTellLanguage = () => useTell<z.input<typeof ownerLanguage>>('language');
 export const useTellLetterTime = () => useTell<z.input<typeof ownerLetterTime>>('letter-time');

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { Button } from '../../design/Button.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 import { useEntry, type Entry } from '../../entry/use-entry.js';
+import { t } from '../../words/t.js';
 
 type Props<S extends z.ZodObject> = {
   /** What the button says before the form opens. */
@@ -34,7 +35,7 @@ function Opened<S extends z.ZodObject>({ saves, schema, start, add, children, on
   };
   return (
     <div className="adding">
-      <EntryForm label={saves} onSubmit={submit} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} beside={<Button onPress={onClose}>Leave it</Button>}>
+      <EntryForm label={saves} onSubmit={submit} tries={entry.tries} errors={entry.errors} failure={add.error} busy={add.isPending} beside={<Button onPress={onClose}>{t('Leave it')}</Button>}>
         {children(entry)}
       </EntryForm>
     </div>

@@ -5,6 +5,7 @@ import { Sheet } from '../../design/Sheet.js';
 import { Table } from '../../design/Table.js';
 import { TextField } from '../../design/TextField.js';
 import { list } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import { AddForm } from './AddForm.js';
 import { useAdd } from './queries.js';
 
@@ -13,25 +14,25 @@ const here: readonly Role[] = ['desk', 'nurse', 'radiographer', 'vet', 'manager'
 export function StaffSheet({ screen, edits }: { screen: PracticeScreen; edits: boolean }) {
   const add = useAdd('/staff');
   return (
-    <Sheet title="Staff">
+    <Sheet title={t('Staff')}>
       <Table
-        caption="People of the practice"
+        caption={t('People of the practice')}
         rows={screen.staff}
         rowKey={(s) => s.id}
         columns={[
-          { head: 'Name', rowHead: true, cell: (s) => s.name },
-          { head: 'Does', cell: (s) => list(s.roles.map((r) => roleNames[r])) },
-          { head: 'Signs in with', cell: (s) => (s.active ? s.email : 'no longer here') },
+          { head: t('Name'), rowHead: true, cell: (s) => s.name },
+          { head: t('Does'), cell: (s) => list(s.roles.map((r) => t.known(roleNames[r]))) },
+          { head: t('Signs in with'), cell: (s) => (s.active ? s.email : t('no longer here')) },
         ]}
       />
       {edits && (
-        <AddForm opens="Add a person" saves="Add this person" schema={newStaff} add={add}>
+        <AddForm opens={t('Add a person')} saves={t('Add this person')} schema={newStaff} add={add}>
           {(entry) => (
             <>
-              <TextField label="Name" {...entry.field('name')} autoComplete="off" />
-              <TextField label="Mail address" type="email" {...entry.field('email')} autoComplete="off" />
-              <CheckboxGroup label="Does" options={here.map((id) => ({ id, name: roleNames[id] }))} {...entry.field('roles')} help="Who signs plans and results must be a veterinarian." />
-              <TextField label="First password" type="password" {...entry.field('password')} help="At least 10 signs. Hand it over in person." autoComplete="new-password" />
+              <TextField label={t('Name')} {...entry.field('name')} autoComplete="off" />
+              <TextField label={t('Mail address')} type="email" {...entry.field('email')} autoComplete="off" />
+              <CheckboxGroup label={t('Does')} options={here.map((id) => ({ id, name: t.known(roleNames[id]) }))} {...entry.field('roles')} help={t('Who signs plans and results must be a veterinarian.')} />
+              <TextField label={t('First password')} type="password" {...entry.field('password')} help={t('At least 10 signs. Hand it over in person.')} autoComplete="new-password" />
             </>
           )}
         </AddForm>

@@ -1,5 +1,7 @@
 import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { z } from 'zod';
+import type { Channels, newChannel } from '#libs/contracts/dispatch';
+import type { Machines, newMachine } from '#libs/contracts/gateway';
 import type { PracticeScreen, newReader } from '#libs/contracts/register';
 import type { Closing, Closures, ReachableDays, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
 import { get, post } from '../../api/client.js';
@@ -24,7 +26,7 @@ export function useAdd(path: string) {
 export const useAddReader = (centre: string) => useMutation({ mutationFn: (body: z.output<typeof newReader>) => post<unknown>(`/practice/centres/${centre}/readers`, body) });
 
 /** A page of its own beside the register, which answers each change with itself. */
-function useOwnPage<Page, Body>(name: string, change: string) {
+export function useOwnPage<Page, Body>(name: string, change: string) {
   const queries = useQueryClient();
   const read = useQuery({ queryKey: [...key, name], queryFn: () => get<Page>(`/practice/${name}`) });
   const add = useMutation({ mutationFn: (body: Body) => post<Page>(`/practice/${change}`, body), onSuccess: (page) => queries.setQueryData([...key, name], page) });
@@ -34,3 +36,9 @@ function useOwnPage<Page, Body>(name: string, change: string) {
 export const useReachableDays = () => useOwnPage<ReachableDays, z.input<typeof reachableDays>>('reachable', 'reachable');
 export const useClosing = () => useOwnPage<Closing, z.input<typeof startClosing>>('closing', 'closing');
 export const useClosures = (centre = '') => useOwnPage<Closures, z.input<typeof newClosure>>('closures', `centres/${centre}/closures`);
+export const useChannels = (centre = '') => useOwnPage<Channels, z.input<typeof newChannel>>('channels', `centres/${centre}/channel`);
+export const useMachines = () => useOwnPage<Machines, z.input<typeof newMachine>>('machines', 'machines');
+export function useEndMachine() {
+  const queries = useQueryClient();
+  return useMutation({ mutationFn: (machine: string) => post<Machines>(`/practice/machines/${machine}/end`), onSuccess: (page) => queries.setQueryData([...key, 'machines'], page) });
+}

@@ -1,6 +1,7 @@
 import type { PracticeText } from '#libs/contracts/register';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
 
-export const textKindNames: Record<PracticeText['kind'], string> = {
+export const textKindNames: Record<PracticeText['kind'], PageSentence> = {
   advice: 'Advice before the visit',
   goingHome: 'Going-home sheet',
   consentSedation: 'Consent to sedation',

@@ -1,50 +1,49 @@
-import { useState } from 'react';
 import { Button } from '../../design/Button.js';
 import type { PackageScreen } from '#libs/contracts/screens/reader';
-import { useFilmGestures } from './use-film-gestures.js';
+import { FilmBox } from '../../film/FilmBox.js';
+import { ToneTools } from '../../film/ToneTools.js';
+import { useFilm } from '../../film/use-film.js';
+import { useLook } from '../../film/use-look.js';
+import { t } from '../../words/t.js';
+import { HERE, Told } from '../../words/Told.js';
 
 type Image = PackageScreen['images'][number];
-const plain = { brightness: 100, contrast: 100, turned: false };
+type Props = { image: Image; base: string; label: string };
 
-export function Film({ image, base, label }: { image: Image; base: string; label: string }) {
-  const { view, zoom, fit, box, handlers } = useFilmGestures();
-  const [tone, setTone] = useState(plain);
-  const file = `${base}/images/${image.image}/file`;
-  if (!image.previewable)
-    return (
-      <div className="film-none">
-        <p>
-          <b>{label} cannot be shown on this page.</b> The file itself is whole.{' '}
-          <a href={file} download>
-            Fetch the file
-          </a>{' '}
-          and open it in your own program.
-        </p>
-      </div>
-    );
+export function Film(props: Props) {
+  const { image, base, label } = props;
+  if (image.previewable) return <ShownFilm {...props} />;
+  return (
+    <div className="film-none">
+      <p>
+        <Told
+          text={t('**{label} cannot be shown on this page.** The file itself is whole. {fetch} and open it in your own program.', { label, fetch: HERE })}
+          here={
+            <a href={`${base}/images/${image.image}/file`} download>
+              {t('Fetch the file')}
+            </a>
+          }
+        />
+      </p>
+    </div>
+  );
+}
+
+function ShownFilm({ image, base, label }: Props) {
+  const at = `${base}/images/${image.image}`;
+  const film = useFilm(`${at}/pixels`);
+  const look = useLook(film.film ?? { width: 1, height: 1 });
   return (
     <>
-      <div ref={box} className="film-box" tabIndex={0} role="group" aria-label={`${label}. Plus and minus bring it nearer or further, arrows move it, 0 shows all of it.`} {...handlers}>
-        <img
-          src={`${base}/images/${image.image}/preview`}
-          alt={label}
-          draggable={false}
-          style={{ transform: `translate(${view.x}px, ${view.y}px) scale(${view.scale})`, filter: `brightness(${tone.brightness}%) contrast(${tone.contrast}%)${tone.turned ? ' invert(1)' : ''}` }}
-        />
-      </div>
-      <div className="film-tools" role="group" aria-label="How the picture is shown">
-        <Button onPress={() => zoom(1.25)}>Nearer</Button>
-        <Button onPress={() => zoom(0.8)}>Further</Button>
-        <label>
-          Brightness <input type="range" min={20} max={300} step={5} value={tone.brightness} onChange={(e) => setTone({ ...tone, brightness: e.target.valueAsNumber })} />
-        </label>
-        <label>
-          Contrast <input type="range" min={20} max={400} step={5} value={tone.contrast} onChange={(e) => setTone({ ...tone, contrast: e.target.valueAsNumber })} />
-        </label>
-        <Button onPress={() => setTone({ ...tone, turned: !tone.turned })} aria-pressed={tone.turned}>
-          Black for white
+      <FilmBox film={film} look={look} label={label} preview={`${at}/preview`} />
+      <div className="film-tools" role="group" aria-label={t('How the picture is shown')}>
+        <Button onPress={() => look.zoom(1.25)}>{t('Nearer')}</Button>
+        <Button onPress={() => look.zoom(0.8)}>{t('Further')}</Button>
+        <ToneTools look={look} />
+        <Button onPress={look.turn} aria-pressed={look.tone.turned}>
+          {t('Black for white')}
         </Button>
-        <Button onPress={() => (fit(), setTone(plain))}>As it came</Button>
+        <Button onPress={look.asItCame}>{t('As it came')}</Button>
       </div>
     </>
   );

@@ -9,6 +9,7 @@ import { ErrorBar } from '../../design/Notice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { TextField } from '../../design/TextField.js';
 import { Brand } from '../../shell/Brand.js';
+import { t } from '../../words/t.js';
 
 /** A reader's first visit: the centre's mail led here, and the reader chooses a password nobody else knows. */
 export function JoinScreen() {
@@ -27,15 +28,15 @@ export function JoinScreen() {
     <>
       <header>
         <div className="strip">
-          <Brand house="for readers" />
+          <Brand house={t('for readers')} />
         </div>
       </header>
       <main id="main" className="bare">
-        <Sheet title="Choose a password">
+        <Sheet title={t('Choose a password')}>
           <form className="stack" noValidate onSubmit={(e) => (e.preventDefault(), join.mutate(password ?? ''))}>
-            <TextField label="Password, at least 10 signs" type="password" value={password} onChange={setPassword} />
+            <TextField label={t('Password, at least 10 signs')} type="password" value={password} onChange={setPassword} />
             <ErrorBar error={join.error} />
-            <Button kind="ink" type="submit">Choose and sign in</Button>
+            <Button kind="ink" type="submit">{t('Choose and sign in')}</Button>
           </form>
         </Sheet>
       </main>

@@ -1,6 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import type { PackageRow } from '#libs/contracts/screens/reader';
-import { plural } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import { dueWords, isOpen } from './due.js';
 
 /** One row a package. The row says all there is: a reader's list knows no names. */
@@ -13,14 +13,14 @@ export function PackageLinks({ rows, slim }: { rows: PackageRow[]; slim?: boolea
             <b className="num">{row.number}</b>
             <span className="due">{dueWords(row)}</span>
             <span className="what">
-              {row.study}, {plural(row.films, 'picture', 'pictures')}
+              {t('{study}, {films, plural, one {# picture} other {# pictures}}', { study: row.study, films: row.films })}
             </span>
             {!slim && (
               <>
                 <span className="dog">
-                  {row.breed}, {row.sex}, {row.ageAtImaging}
+                  {row.breed}, {t.known(row.sex)}, {row.ageAtImaging}
                 </span>
-                {row.state === 'new' && <span className="state">new</span>}
+                {row.state === 'new' && <span className="state">{t('new')}</span>}
               </>
             )}
           </Link>

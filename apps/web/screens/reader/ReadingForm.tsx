@@ -5,6 +5,7 @@ import { ErrorBar } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
 import { useMe } from '../../shell/me.js';
 import { useCtrlEnter } from '../../shell/use-ctrl-enter.js';
+import { t } from '../../words/t.js';
 import { JointFields } from './JointFields.js';
 import { SendBack } from './SendBack.js';
 import { readEntry, type JointEntry, type JointProblems } from './joint-entry.js';
@@ -45,22 +46,22 @@ export function ReadingForm({ screen, onSigned }: { screen: PackageScreen; onSig
           <JointFields key={joint} name={name} screen={screen} entry={entries[i] ?? { joint, findings: {} }} onChange={(entry) => setEntries(entries.map((e, n) => (n === i ? entry : e)))} problems={problems[i] ?? {}} />
         ))}
       </div>
-      <TextField label="Comment for the vet; the owner does not see it" lines={3} value={comment} onChange={setComment} />
-      <TextField label="Your own number for this reading, if you keep one" value={ref} onChange={setRef} autoComplete="off" />
-      <TextField label="Signed by" value={signedBy} onChange={setSignedBy} autoComplete="name" {...(unsigned && !signedBy ? { error: 'Sign with your name.' } : {})} />
+      <TextField label={t('Comment for the vet; the owner does not see it')} lines={3} value={comment} onChange={setComment} />
+      <TextField label={t('Your own number for this reading, if you keep one')} value={ref} onChange={setRef} autoComplete="off" />
+      <TextField label={t('Signed by')} value={signedBy} onChange={setSignedBy} autoComplete="name" {...(unsigned && !signedBy ? { error: t('Sign with your name.') } : {})} />
       <ErrorBar error={sign.error} />
       {problems.some((p) => Object.keys(p).length > 0) && (
         <p className="err" role="alert">
-          <b>Not signed yet.</b> The marked places say what is missing. Nothing has been sent.
+          <b>{t('Not signed yet.')}</b>{' '}{t('The marked places say what is missing. Nothing has been sent.')}
         </p>
       )}
       <div className="form-row">
         <Button type="submit" kind="ink" shortcut="Ctrl Enter">
-          Sign the reading
+          {t('Sign the reading')}
         </Button>
-        <Button onPress={() => setSendingBack(true)}>Send back with reasons</Button>
+        <Button onPress={() => setSendingBack(true)}>{t('Send back with reasons')}</Button>
       </div>
-      <p className="label">Signing needs every joint: a value, or a reason why there is none. Nothing is sent before.</p>
+      <p className="label">{t('Signing needs every joint: a value, or a reason why there is none. Nothing is sent before.')}</p>
       <SendBack screen={screen} isOpen={sendingBack} onClose={() => setSendingBack(false)} onSent={onSigned} />
     </form>
   );

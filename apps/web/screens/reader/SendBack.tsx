@@ -5,9 +5,12 @@ import { CheckboxGroup } from '../../design/Checkboxes.js';
 import { Dialog } from '../../design/Dialog.js';
 import { ErrorBar } from '../../design/Notice.js';
 import { TextField } from '../../design/TextField.js';
+import { t } from '../../words/t.js';
 import { useSendBack } from './queries.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
+import { named } from '../../words/named.js';
 
-const usual = ['The dog lay turned', 'A part of the joint is outside the picture', 'Not sharp, the dog moved', 'Too light or too dark', 'No side marker, or the wrong one', 'A required view is missing'].map((words) => ({ id: words, name: words }));
+const usual = (['The dog lay turned', 'A part of the joint is outside the picture', 'Not sharp, the dog moved', 'Too light or too dark', 'No side marker, or the wrong one', 'A required view is missing'] satisfies PageSentence[]).map((words) => ({ id: words, name: words }));
 
 export function SendBack({ screen, isOpen, onClose, onSent }: { screen: PackageScreen; isOpen: boolean; onClose: () => void; onSent: () => void }) {
   const send = useSendBack(screen.package);
@@ -24,15 +27,15 @@ export function SendBack({ screen, isOpen, onClose, onSent }: { screen: PackageS
   };
 
   return (
-    <Dialog title={`Send ${screen.number} back`} isOpen={isOpen} onClose={onClose}>
+    <Dialog title={t('Send {number} back', { number: screen.number })} isOpen={isOpen} onClose={onClose}>
       <div className="form">
-        <p>The practice sees which views and why. New pictures need a second visit and a second sleep, so send back only what cannot be read; a joint without a value may carry a reason instead.</p>
-        <CheckboxGroup label="Which views" options={offered} value={views} onChange={setViews} {...(tried && !views?.length ? { error: 'Which views?' } : {})} />
-        <CheckboxGroup label="Why" options={usual} value={reasons} onChange={setReasons} {...(tried && !all.length ? { error: 'Say why.' } : {})} />
-        <TextField label="In your own words" lines={2} value={own} onChange={setOwn} />
+        <p>{t('The practice sees which views and why. New pictures need a second visit and a second sleep, so send back only what cannot be read; a joint without a value may carry a reason instead.')}</p>
+        <CheckboxGroup label={t('Which views')} options={offered} value={views} onChange={setViews} {...(tried && !views?.length ? { error: t('Which views?') } : {})} />
+        <CheckboxGroup label={t('Why')} options={named(usual)} value={reasons} onChange={setReasons} {...(tried && !all.length ? { error: t('Say why.') } : {})} />
+        <TextField label={t('In your own words')} lines={2} value={own} onChange={setOwn} />
         <ErrorBar error={send.error} />
         <Button kind="ink" onPress={submit}>
-          Send back
+          {t('Send back')}
         </Button>
       </div>
     </Dialog>

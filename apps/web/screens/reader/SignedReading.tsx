@@ -1,5 +1,6 @@
 import type { PackageScreen } from '#libs/contracts/screens/reader';
 import { momentAt } from '../../design/format.js';
+import { t } from '../../words/t.js';
 
 export function SignedReading({ reading, zone }: { reading: NonNullable<PackageScreen['reading']>; zone: string }) {
   return (
@@ -9,7 +10,7 @@ export function SignedReading({ reading, zone }: { reading: NonNullable<PackageS
       </dl>
       {reading.comment && <p>{reading.comment}</p>}
       <p className="quiet small">
-        Signed by {reading.signedBy}, {momentAt(reading.at, zone)}. Number {reading.ref}. A signed reading is not changed; if it is wrong, write to the scheme, and an amendment takes its place.
+        {t('Signed by {person}, {at}. Number {number}. A signed reading is not changed; if it is wrong, write to the scheme, and an amendment takes its place.', { person: reading.signedBy, at: momentAt(reading.at, zone), number: reading.ref })}
       </p>
     </div>
   );

@@ -1,5 +1,7 @@
 import type { FindingField, Joint } from '#libs/contracts/common';
 import type { PackageScreen } from '#libs/contracts/screens/reader';
+import { t } from '../../words/t.js';
+import { fixed } from '../../design/format.js';
 
 /** What stands in the boxes of one joint before it is read as a value. */
 export interface JointEntry {
@@ -20,8 +22,8 @@ export function readEntry(entry: JointEntry, rule: ValueRule, fields: readonly F
   const problems: JointProblems = {};
   const written = entry.value?.trim() ?? '';
   const value = written === '' ? undefined : readValue(written, rule);
-  if (written === '' && !entry.reason) problems['value'] = 'Give a value, or a reason why there is none.';
-  else if (written !== '' && entry.reason) problems['reason'] = 'A value and a reason at once cannot be. Take one of them out.';
+  if (written === '' && !entry.reason) problems['value'] = t('Give a value, or a reason why there is none.');
+  else if (written !== '' && entry.reason) problems['reason'] = t('A value and a reason at once cannot be. Take one of them out.');
   else if (typeof value === 'object') problems['value'] = value.says;
   const findings = readFindings(entry, fields, written !== '', problems);
   if (Object.keys(problems).length > 0 || typeof value === 'object') return { joint: null, problems };
@@ -38,26 +40,26 @@ const readValue = (written: string, rule: ValueRule): number | string | Said =>
 
 function readGrade(written: string, { grades }: ValueRule): string | Said {
   const grade = grades.find((g) => g.toLowerCase() === written.toLowerCase());
-  return grade ?? { says: `${written} is not a grade of this study. It has ${grades.join(', ')}.` };
+  return grade ?? { says: t('{written} is not a grade of this study. It has {grades}.', { written, grades: grades.join(', ') }) };
 }
 
 type NumberRule = { unit: string; min: number | null; max: number | null; decimals?: number };
 
 function readNumber(written: string, rule: NumberRule): number | Said {
-  if (!/^-?\d+([.,]\d+)?$/.test(written)) return { says: `${written} cannot be read as a number.` };
+  if (!/^-?\d+([.,]\d+)?$/.test(written)) return { says: t('{written} cannot be read as a number.', { written }) };
   const decimals = written.split(/[.,]/)[1]?.length ?? 0;
-  if (rule.decimals !== undefined && decimals > rule.decimals) return { says: `${written} has ${decimals} decimals; this study is read to ${rule.decimals}. Nothing is rounded for you.` };
+  if (rule.decimals !== undefined && decimals > rule.decimals) return { says: t('{written} has {decimals} decimals; this study is read to {most}. Nothing is rounded for you.', { written, decimals, most: rule.decimals }) };
   const value = Number(written.replace(',', '.'));
   const tooLow = rule.min !== null && value < rule.min;
   const tooHigh = rule.max !== null && value > rule.max;
-  return tooLow || tooHigh ? { says: `${written} cannot be. ${rangeWords(rule)}` } : value;
+  return tooLow || tooHigh ? { says: t('{written} cannot be. {range}', { written, range: rangeWords(rule) }) } : value;
 }
 
 export function rangeWords({ min, max, unit, decimals }: NumberRule): string {
-  const shown = (n: number) => (decimals === undefined ? String(n) : n.toFixed(decimals)) + (unit && unit !== '°' ? ` ${unit}` : unit);
-  if (min !== null && max !== null) return `It lies between ${shown(min)} and ${shown(max)}.`;
-  if (min !== null) return `It is ${shown(min)} or more.`;
-  return max === null ? '' : `It is ${shown(max)} or less.`;
+  const shown = (n: number) => (decimals === undefined ? String(n) : fixed(n, decimals)) + (unit && unit !== '°' ? ` ${unit}` : unit);
+  if (min !== null && max !== null) return t('It lies between {min} and {max}.', { min: shown(min), max: shown(max) });
+  if (min !== null) return t('It is {min} or more.', { min: shown(min) });
+  return max === null ? '' : t('It is {max} or less.', { max: shown(max) });
 }
 
 function readFindings(entry: JointEntry, fields: readonly FindingField[], hasValue: boolean, problems: JointProblems) {
@@ -65,7 +67,7 @@ function readFindings(entry: JointEntry, fields: readonly FindingField[], hasVal
   for (const field of fields) {
     const given = entry.findings[field.code];
     if (given === undefined || given === '') {
-      if (field.required && hasValue) problems[field.code] = `Needed beside a value: ${field.words}.`;
+      if (field.required && hasValue) problems[field.code] = t('Needed beside a value: {finding}.', { finding: field.words });
       continue;
     }
     const found = field.kind === 'number' ? readNumber(String(given).trim(), field) : given;

@@ -1,22 +1,24 @@
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import type { DataRequest } from '#libs/contracts/requests';
 import { Button, buttonClass } from '../../design/Button.js';
+import { Download } from '../../design/Download.js';
 import { ErrorBar } from '../../design/Notice.js';
-import { list } from '../../design/format.js';
+import { t } from '../../words/t.js';
 import { useOnRequests, useReload } from './queries.js';
+import { HERE, Told } from '../../words/Told.js';
 
 /** What the request asks for, done. */
 export function DoRequest({ request }: { request: DataRequest }) {
   const reload = useReload();
   if (request.kind === 'access')
     return (
-      <a className={buttonClass('ink')} href={`/api/requests/${request.id}/person.zip`} download onClick={reload}>
-        Make the zip
-      </a>
+      <Download path={`/requests/${request.id}/person.zip`} className={buttonClass('ink')} onDone={reload}>
+        {t('Make the zip')}
+      </Download>
     );
-  if (request.kind === 'restriction') return <Once path={`/${request.id}/restricted`} label="Restrict from now on" />;
-  if (request.kind === 'objection') return <Once path={`/${request.id}/objected`} label="Take out of the statistics" />;
+  if (request.kind === 'restriction') return <Once path={`/${request.id}/restricted`} label={t('Restrict from now on')} />;
+  if (request.kind === 'objection') return <Once path={`/${request.id}/objected`} label={t('Take out of the statistics')} />;
   return request.kind === 'erasure' ? <Erase request={request} /> : null;
 }
 
@@ -39,22 +41,26 @@ function Erase({ request }: { request: DataRequest }) {
   if (request.heldBy.length > 0)
     return (
       <div className="err">
-        <b>A legal hold keeps this person’s data.</b> Nothing is erased as long as it stands on{' '}
-        {request.heldBy.map((o) => (
-          <Link key={o.order} to="/orders/$order" params={{ order: o.order }}>
-            {o.accession}
-          </Link>
-        ))}
-        .
+        <Told
+          text={t('**A legal hold keeps this person’s data.** Nothing is erased as long as it stands on {orders}.', { orders: HERE })}
+          here={request.heldBy.map((o, i) => (
+            <Fragment key={o.order}>
+              {i > 0 && ', '}
+              <Link to="/orders/$order" params={{ order: o.order }}>
+                {o.accession}
+              </Link>
+            </Fragment>
+          ))}
+        />
       </div>
     );
   return (
     <>
-      <p>Name, mail address, phone and postal address are taken out for good, links stop working, waiting mail is dropped. What stays:</p>
+      <p>{t('Name, mail address, phone and postal address are taken out for good, links stop working, waiting mail is dropped. What stays:')}</p>
       <ul className="kept-list">
         {request.kept.map((k) => (
           <li key={k.what}>
-            <b>{k.what}.</b> {k.ground}
+            <b>{t.known(k.what)}.</b> {t.known(k.ground)}
           </li>
         ))}
       </ul>
@@ -62,12 +68,12 @@ function Erase({ request }: { request: DataRequest }) {
       {sure ? (
         <span className="acts">
           <Button kind="ink" onPress={() => on.mutate({})}>
-            Erase {list([request.person.name])}, nothing brings it back
+            {t('Erase {person}, nothing brings it back', { person: request.person.name })}
           </Button>
-          <Button onPress={() => setSure(false)}>Leave it</Button>
+          <Button onPress={() => setSure(false)}>{t('Leave it')}</Button>
         </span>
       ) : (
-        <Button onPress={() => setSure(true)}>Erase this person</Button>
+        <Button onPress={() => setSure(true)}>{t('Erase this person')}</Button>
       )}
     </>
   );

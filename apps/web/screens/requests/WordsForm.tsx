@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { Button } from '../../design/Button.js';
 import { EntryForm } from '../../entry/EntryForm.js';
 import { useEntry, type Entry } from '../../entry/use-entry.js';
+import { t } from '../../words/t.js';
 import { useOnRequests } from './queries.js';
 
 type Props<S extends z.ZodObject> = { path: string; opens: string; saves: string; schema: S; start?: Partial<z.input<S>>; kind?: 'ink' | 'plain'; children: (entry: Entry<S>) => ReactNode };
@@ -22,7 +23,7 @@ function Opened<S extends z.ZodObject>({ path, saves, schema, start, children, o
     if (body) on.mutate(body, { onSuccess: onClose, onError: entry.mark });
   };
   return (
-    <EntryForm label={saves} onSubmit={submit} tries={entry.tries} errors={entry.errors} failure={on.error} busy={on.isPending} beside={<Button onPress={onClose}>Leave it</Button>}>
+    <EntryForm label={saves} onSubmit={submit} tries={entry.tries} errors={entry.errors} failure={on.error} busy={on.isPending} beside={<Button onPress={onClose}>{t('Leave it')}</Button>}>
       {children(entry)}
     </EntryForm>
   );

@@ -1,19 +1,20 @@
-import { useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import type { DataRequestList } from '#libs/contracts/requests';
-import { get, post } from '../../api/client.js';
+import { get, post, query } from '../../api/client.js';
+import { keepFirstPage } from '../../api/paged.js';
 
-const key = ['requests'];
+const key = 'requests';
 
-export const useRequests = () => useQuery({ queryKey: key, queryFn: () => get<DataRequestList>('/requests') });
+export const useRequests = (page: number) => useQuery({ queryKey: [key, page], queryFn: () => get<DataRequestList>(`/requests${query({ page })}`), placeholderData: keepPreviousData });
 
 /** Whatever is done about a request, the whole register comes back. */
 export function useOnRequests(path: string) {
   const queries = useQueryClient();
-  return useMutation({ mutationFn: (body: unknown) => post<DataRequestList>(`/requests${path}`, body), onSuccess: (list) => queries.setQueryData(key, list) });
+  return useMutation({ mutationFn: (body: unknown) => post<DataRequestList>(`/requests${path}`, body), onSuccess: (list) => keepFirstPage(queries, key, list) });
 }
 
-/** A zip is fetched by the browser itself; what was done is read again after it. */
+/** Making a zip is written down; it is read again after it. */
 export function useReload() {
   const queries = useQueryClient();
-  return () => setTimeout(() => void queries.invalidateQueries({ queryKey: key }), 1500);
+  return () => void queries.invalidateQueries({ queryKey: [key] });
 }

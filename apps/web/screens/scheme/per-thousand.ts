@@ -1,5 +1,7 @@
+import { fixed } from '../../design/format.js';
+
 /** A share as so many of 1,000; small ones keep two figures that mean something. */
 export function perThousand(share: number): string {
   const n = share * 1000;
-  return n === 0 ? '0' : n >= 10 ? n.toFixed(0) : n.toFixed(1);
+  return n === 0 ? '0' : fixed(n, n >= 10 ? 0 : 1);
 }

@@ -1,22 +1,32 @@
 import type { SchemeScreen } from '#libs/contracts/screens/board';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
+import { t } from '../../words/t.js';
 
-/** The road in the words of the server, in the order in which it is gone. */
-const road = ['Asked for', 'Being imaged', 'Films to send', 'Sealed', 'Sent', 'With the centre', 'Result to check', 'Accepted', 'Letter sent', 'Reported'];
-const aside: Record<string, string> = { 'Sent back': 'sent back by the reader', 'Second reading': 'read a second time', Ended: 'ended without a result' };
+/** The road by the codes of the server, in the order in which it is gone. */
+const road: Record<string, PageSentence> = {
+  asked: 'asked for', imaging: 'being imaged', ready: 'films to send', sealed: 'sealed', sent: 'sent', withCentre: 'with the centre', answered: 'result to check',
+  accepted: 'accepted', released: 'letter sent', reported: 'reported',
+};
+const aside: Record<string, PageSentence> = { rejected: 'sent back by the reader', appealed: 'read a second time', ended: 'ended without a result' };
 
-export interface Flow { protocol: string; along: { step: string; words: string; count: number }[]; beside: { words: string; count: number }[] }
+interface At { at: string; words: string; count: number }
+export interface Flow { code: string; protocol: string; along: At[]; beside: At[] }
 
 /** Per study kind, how many stand at each step of the road, and how many left it; steps without any are not drawn. */
 export function flows(steps: SchemeScreen['steps']): Flow[] {
   return [...new Set(steps.map((s) => s.protocol))].sort().map((protocol) => {
-    const count = (step: string) => steps.filter((s) => s.protocol === protocol && s.step === step).reduce((sum, s) => sum + s.count, 0);
-    const others = [...new Set(steps.filter((s) => s.protocol === protocol && !road.includes(s.step) && !(s.step in aside)).map((s) => s.step))];
+    const own = steps.filter((s) => s.protocol === protocol);
+    const others = [...new Set(own.map((s) => s.at).filter((at) => !(at in road) && !(at in aside)))];
+    const stand = (at: string): At => {
+      const here = own.filter((s) => s.at === at);
+      const words = road[at] ?? aside[at];
+      return { at, words: words ? t(words) : (here[0]?.step ?? at), count: here.reduce((sum, s) => sum + s.count, 0) };
+    };
+    const some = (codes: string[]) => codes.map(stand).filter(({ count }) => count > 0);
     return {
-      protocol,
-      along: road.map((step) => ({ step, words: small(step), count: count(step) })).filter((s) => s.count > 0),
-      beside: [...Object.keys(aside), ...others].map((step) => ({ words: aside[step] ?? small(step), count: count(step) })).filter((s) => s.count > 0),
+      code: own[0]!.code, protocol,
+      along: some(Object.keys(road)),
+      beside: some([...Object.keys(aside), ...others]),
     };
   });
 }
-
-const small = (words: string) => words.charAt(0).toLowerCase() + words.slice(1);

@@ -3,6 +3,7 @@ import { useDemoSignIns } from '../../api/session.js';
 import { Button } from '../../design/Button.js';
 import { Sheet } from '../../design/Sheet.js';
 import { roleWords } from '../../shell/role-words.js';
+import { t } from '../../words/t.js';
 
 /** Only a demo server answers with people to sign in as. */
 export function DemoPeople({ onPick }: { onPick: (person: SignIn) => void }) {
@@ -10,7 +11,7 @@ export function DemoPeople({ onPick }: { onPick: (person: SignIn) => void }) {
   if (!data?.length) return null;
   const homes = [...new Set(data.map((p) => p.home))];
   return (
-    <Sheet title="This is a demo" beside="invented people and dogs; choose who you are">
+    <Sheet title={t('This is a demo')} beside={t('invented people and dogs; choose who you are')}>
       <div className="stack">
         {homes.map((home) => (
           <div key={home}>
@@ -22,7 +23,7 @@ export function DemoPeople({ onPick }: { onPick: (person: SignIn) => void }) {
                   <li key={p.email}>
                     <Button onPress={() => onPick({ email: p.email, password: p.password })}>
                       <span>
-                        {p.name} <span className="label">{p.roles.map((r) => roleWords[r]).join(', ')}</span>
+                        {p.name} <span className="label">{p.roles.map((r) => t(roleWords[r])).join(', ')}</span>
                       </span>
                     </Button>
                   </li>

@@ -7,6 +7,7 @@ import { Sheet } from '../../design/Sheet.js';
 import { TextField } from '../../design/TextField.js';
 import { Brand } from '../../shell/Brand.js';
 import { homeOf } from '../../shell/me.js';
+import { t } from '../../words/t.js';
 import { DemoPeople } from './DemoPeople.js';
 
 export function SignInScreen() {
@@ -24,7 +25,7 @@ export function SignInScreen() {
 
   const submit = (e: React.FormEvent<HTMLFormElement>) => {
     e.preventDefault();
-    setMissing({ ...(!email && { email: 'Your mail address is needed.' }), ...(!password && { password: 'Your password is needed.' }) });
+    setMissing({ ...(!email && { email: t('Your mail address is needed.') }), ...(!password && { password: t('Your password is needed.') }) });
     if (email && password) signIn.mutate({ email, password });
     else e.currentTarget.querySelector<HTMLInputElement>(email ? '[type=password]' : '[type=email]')?.focus();
   };
@@ -38,13 +39,13 @@ export function SignInScreen() {
       </header>
       <main className="bare stack">
         <h1 className="vh">Cotyla</h1>
-        <Sheet title="Sign in">
+        <Sheet title={t('Sign in')}>
           <form className="form" noValidate onSubmit={submit}>
             <ErrorBar error={signIn.error} />
-            <TextField label="Mail address" type="email" autoComplete="username" value={email} onChange={setEmail} error={missing.email} />
-            <TextField label="Password" type="password" autoComplete="current-password" value={password} onChange={setPassword} error={missing.password} />
+            <TextField label={t('Mail address')} type="email" autoComplete="username" value={email} onChange={setEmail} error={missing.email} />
+            <TextField label={t('Password')} type="password" autoComplete="current-password" value={password} onChange={setPassword} error={missing.password} />
             <Button type="submit" kind="ink">
-              Sign in
+              {t('Sign in')}
             </Button>
           </form>
         </Sheet>

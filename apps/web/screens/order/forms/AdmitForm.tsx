@@ -4,6 +4,7 @@ import { NumberField } from '../../../design/NumberField.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
 import { TextField } from '../../../design/TextField.js';
 import { useEntry } from '../../../entry/use-entry.js';
+import { t } from '../../../words/t.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import type { FormProps } from './form-props.js';
 
@@ -15,12 +16,12 @@ export function AdmitForm(props: FormProps) {
   return (
     <ActionEntryForm entry={entry} props={props} size="tablet">
       <div className="form-row">
-        <NumberField label="Weight today" unit="kg" {...entry.field('weightKg')} autoFocus />
-        <NumberField label="Hours without food" unit="h" {...entry.field('fastedHours')} />
+        <NumberField label={t('Weight today')} unit={t('kg')} {...entry.field('weightKg')} autoFocus />
+        <NumberField label={t('Hours without food')} unit={t('h')} {...entry.field('fastedHours')} />
       </div>
-      {(entry.error('weightKg') !== undefined || entry.values.weighedAgain) && <Checkbox label="I weighed again, and this weight is right" {...entry.field('weighedAgain')} />}
-      <RadioChoice label="Body condition, 1 very thin to 9 very fat" options={conditions} value={condition.value === undefined ? undefined : String(condition.value)} onChange={(v) => condition.onChange(v === undefined ? undefined : Number(v))} error={condition.error} />
-      <TextField label="Medicines today (may stay empty)" {...entry.field('medicines')} />
+      {(entry.error('weightKg') !== undefined || entry.values.weighedAgain) && <Checkbox label={t('I weighed again, and this weight is right')} {...entry.field('weighedAgain')} />}
+      <RadioChoice label={t('Body condition, 1 very thin to 9 very fat')} options={conditions} value={condition.value === undefined ? undefined : String(condition.value)} onChange={(v) => condition.onChange(v === undefined ? undefined : Number(v))} error={condition.error} />
+      <TextField label={t('Medicines today (may stay empty)')} {...entry.field('medicines')} />
     </ActionEntryForm>
   );
 }

@@ -3,11 +3,12 @@ import { visitActions } from '#libs/contracts/actions/visit';
 import { RadioChoice } from '../../../design/RadioChoice.js';
 import { useEntry } from '../../../entry/use-entry.js';
 import { Questions, questionsFor } from '../../../questions/Questions.js';
+import { t } from '../../../words/t.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import { visitOf, type FormProps } from './form-props.js';
 import { optionWords } from './option-words.js';
 
-const stages = (['booking', 'reminder', 'admission'] as const).map((id) => ({ id, name: optionWords(id) }));
+const stages = () => (['booking', 'reminder', 'admission'] as const).map((id) => ({ id, name: optionWords(id) }));
 
 export function AnswersForm(props: FormProps) {
   const visit = visitOf(props);
@@ -15,11 +16,11 @@ export function AnswersForm(props: FormProps) {
   const entry = useEntry(visitActions.giveAnswers, { stage: visit?.step === 'admitted' ? 'admission' : visit?.day === props.screen.now.slice(0, 10) ? 'admission' : 'reminder', answers: {}, notes: {} });
   const answers: Partial<Record<Question, Answer>> = entry.values.answers ?? {};
   const notes: Partial<Record<Question, string>> = entry.values.notes ?? {};
-  const missing = () => Object.fromEntries(asked.filter((a) => !answers[a.question]).map((a) => [`answers.${a.question}`, 'Yes, no or don’t know.']));
+  const missing = () => Object.fromEntries(asked.filter((a) => !answers[a.question]).map((a) => [`answers.${a.question}`, t('Yes, no or don’t know.')]));
   return (
     <ActionEntryForm entry={entry} props={props} also={missing}>
-      <RadioChoice label="Asked at" options={stages} {...entry.field('stage')} />
-      <p className="label">Read each one out. “Don’t know” is an answer: it makes a hold for a vet.</p>
+      <RadioChoice label={t('Asked at')} options={stages()} {...entry.field('stage')} />
+      <p className="label">{t('Read each one out. “Don’t know” is an answer: it makes a hold for a vet.')}</p>
       <Questions
         asked={asked}
         answers={answers}

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { NumberField } from '../../../design/NumberField.js';
 import { RadioChoice, yesNo } from '../../../design/RadioChoice.js';
 import { TextField } from '../../../design/TextField.js';
+import { t } from '../../../words/t.js';
 import { LinesField } from './LinesField.js';
 
 type Emergency = NonNullable<z.input<typeof sedationConsent>['emergency']>;
@@ -17,14 +18,14 @@ export function EmergencyFields({ value, onChange, error }: { value: Partial<Eme
   return (
     <fieldset className="form">
       <legend>
-        <b>Should there be an emergency</b>
+        <b>{t('Should there be an emergency')}</b>
       </legend>
-      <RadioChoice label="Try to revive" options={yesNo} value={value?.resuscitate} onChange={(resuscitate) => set({ resuscitate })} error={error('emergency.resuscitate')} />
+      <RadioChoice label={t('Try to revive')} options={yesNo} value={value?.resuscitate} onChange={(resuscitate) => set({ resuscitate })} error={error('emergency.resuscitate')} />
       <div className="form-row">
-        <NumberField label="Spending limit without asking" value={value?.limitMinor === undefined ? undefined : value.limitMinor / 100} onChange={(n) => set({ limitMinor: n === undefined ? undefined : Math.round(n * 100) })} error={error('emergency.limitMinor')} />
-        <TextField label="Number answered today" type="tel" value={value?.number} onChange={(number) => set({ number })} error={error('emergency.number')} />
+        <NumberField label={t('Spending limit without asking')} value={value?.limitMinor === undefined ? undefined : value.limitMinor / 100} onChange={(n) => set({ limitMinor: n === undefined ? undefined : Math.round(n * 100) })} error={error('emergency.limitMinor')} />
+        <TextField label={t('Number answered today')} type="tel" value={value?.number} onChange={(number) => set({ number })} error={error('emergency.number')} />
       </div>
-      <LinesField label="Who may collect the dog" value={value?.collectors} onChange={(collectors) => set({ collectors })} error={error('emergency.collectors')} />
+      <LinesField label={t('Who may collect the dog')} value={value?.collectors} onChange={(collectors) => set({ collectors })} error={error('emergency.collectors')} />
     </fieldset>
   );
 }

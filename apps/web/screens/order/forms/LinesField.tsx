@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { FieldProps } from '../../../design/Field.js';
 import { TextField } from '../../../design/TextField.js';
+import { t } from '../../../words/t.js';
 
 /** Several short texts, one a line. */
 export function LinesField({ value, onChange, help, ...rest }: FieldProps<string[]>) {
@@ -8,7 +9,7 @@ export function LinesField({ value, onChange, help, ...rest }: FieldProps<string
   return (
     <TextField
       {...rest}
-      help={help ?? 'One a line.'}
+      help={help ?? t('One a line.')}
       lines={3}
       value={text}
       onChange={(typed) => {

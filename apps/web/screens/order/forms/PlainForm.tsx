@@ -11,7 +11,7 @@ import { SpecField } from './SpecField.js';
 /** Any action without a form of its own, drawn from its contract. */
 export function PlainForm({ action, ...props }: FormProps & { action: ActionName }) {
   const specs = useMemo(() => fieldsOf(action), [action]);
-  const entry = useEntry<z.ZodObject>(actionInputs[action], startOf(specs, props.screen));
+  const entry = useEntry<z.ZodObject>(actionInputs[action], { ...startOf(specs, props.screen), ...props.start });
   return (
     <EntryForm
       label={props.next.label}

@@ -1,6 +1,7 @@
 import { visitActions } from '#libs/contracts/actions/visit';
 import { SuggestBox } from '../../../design/ComboBox.js';
 import { useEntry } from '../../../entry/use-entry.js';
+import { t } from '../../../words/t.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import { choicesFor, type FormProps } from './form-props.js';
 
@@ -9,8 +10,8 @@ export function SheetForm(props: FormProps) {
   const entry = useEntry(visitActions.giveSheet);
   return (
     <ActionEntryForm entry={entry} props={props}>
-      <p>Print the sheet, go through it with the person who takes the dog home, then say who that was. It is mailed too.</p>
-      <SuggestBox label="Explained to" suggestions={choicesFor(props.screen, 'people').map((p) => p.name)} {...entry.field('to')} />
+      <p>{t('Print the sheet, go through it with the person who takes the dog home, then say who that was. It is mailed too.')}</p>
+      <SuggestBox label={t('Explained to')} suggestions={choicesFor(props.screen, 'people').map((p) => p.name)} {...entry.field('to')} />
     </ActionEntryForm>
   );
 }

@@ -2,9 +2,10 @@ import type { OrderScreen } from '#libs/contracts/screens/order';
 import { CheckboxGroup } from '../../../design/Checkboxes.js';
 import { DateField } from '../../../design/DateField.js';
 import { NumberField } from '../../../design/NumberField.js';
-import { RadioChoice } from '../../../design/RadioChoice.js';
+import { RadioChoice, yesNo } from '../../../design/RadioChoice.js';
 import { Select } from '../../../design/Select.js';
 import { TextField } from '../../../design/TextField.js';
+import { t } from '../../../words/t.js';
 import type { FieldSpec } from './field-spec.js';
 import { choicesFor } from './form-props.js';
 import { LinesField } from './LinesField.js';
@@ -16,14 +17,14 @@ const asText = (v: unknown) => (typeof v === 'string' ? v : undefined);
 const asTexts = (v: unknown) => (Array.isArray(v) ? v.map(String) : undefined);
 
 export function SpecField({ spec, screen, value, onChange, error }: Props) {
-  const common = { label: spec.title, onChange, ...(spec.help && { help: spec.help }), ...(error && { error }) };
+  const common = { label: spec.title, onChange, ...(spec.help && { help: t.known(spec.help) }), ...(error && { error }) };
   switch (spec.kind) {
     case 'day':
       return <DateField {...common} value={asText(value)} />;
     case 'number':
       return <NumberField {...common} value={typeof value === 'number' ? value : undefined} />;
     case 'yesNo':
-      return <RadioChoice {...common} options={[{ id: 'yes', name: 'Yes', key: 'y' }, { id: 'no', name: 'No', key: 'n' }]} value={value === true ? 'yes' : value === false ? 'no' : undefined} onChange={(v) => onChange(v === undefined ? undefined : v === 'yes')} />;
+      return <RadioChoice {...common} options={yesNo} value={value === true ? 'yes' : value === false ? 'no' : undefined} onChange={(v) => onChange(v === undefined ? undefined : v === 'yes')} />;
     case 'choice': {
       const options = spec.options.map((o) => ({ id: o, name: optionWords(o) }));
       return options.length <= 4 ? <RadioChoice {...common} options={options} value={asText(value)} /> : <Select {...common} options={options} value={asText(value)} />;

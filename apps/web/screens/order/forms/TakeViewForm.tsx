@@ -5,27 +5,34 @@ import type { Uploaded } from '../../../api/upload.js';
 import { CheckboxGroup } from '../../../design/Checkboxes.js';
 import { RadioChoice } from '../../../design/RadioChoice.js';
 import { Select } from '../../../design/Select.js';
+import { timeAt } from '../../../design/format.js';
 import { useEntry } from '../../../entry/use-entry.js';
+import { t } from '../../../words/t.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
+import { ArrivedPicture } from '../record/Arrived.js';
 import { choicesFor, studyOf, type FormProps } from './form-props.js';
 import { TechniqueFields } from './TechniqueFields.js';
 import { UploadField } from './UploadField.js';
+import { optionWords } from './option-words.js';
 
-const markers = (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, name: { L: 'L', R: 'R', both: 'Both', none: 'None seen' }[id] }));
+const FILE = 'file';
+const markers = () => (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, key: id[0]!.toLowerCase(), name: optionWords(id) }));
 
 /** One film: the picture, which view it is, whom it serves, who was in the room. */
 export function TakeViewForm(props: FormProps) {
   const { screen } = props;
   const study = studyOf(props);
-  const next = nextView(screen, study);
-  const entry = useEntry(studyActions.takeView, { ...(next && { view: next, serves: serving(screen.studies, next) }), technique: {} });
+  const next = (props.start?.view as string | undefined) ?? nextView(screen, study);
+  const entry = useEntry(studyActions.takeView, { ...(next && { view: next, serves: serving(screen.studies, next) }), technique: {}, ...(screen.arrived[0] && { image: screen.arrived[0].image }), ...props.start });
   const [uploaded, setUploaded] = useState<Uploaded>();
+  const [from, setFrom] = useState<string | undefined>(screen.arrived[0]?.image ?? FILE);
+  const arrived = screen.arrived.find((a) => a.image === from);
   const view = entry.field('view');
   const views = choicesFor(screen, 'views').length > 0 ? choicesFor(screen, 'views') : viewsOf(screen.studies);
   return (
     <ActionEntryForm entry={entry} props={props} size="tablet">
       <Select
-        label="View"
+        label={t('View')}
         options={views}
         {...view}
         onChange={(v) => {
@@ -33,20 +40,37 @@ export function TakeViewForm(props: FormProps) {
           if (v) entry.set('serves', serving(screen.studies, v));
         }}
       />
-      <CheckboxGroup label="For which studies" options={choicesFor(screen, 'studies')} {...entry.field('serves')} />
-      <UploadField
-        order={screen.id}
-        label="Picture from the console: DICOM, PNG or JPEG."
-        uploaded={uploaded}
-        error={entry.error('image')}
-        onUploaded={(u) => {
-          setUploaded(u);
-          entry.set('image', u?.image);
-        }}
-      />
-      <RadioChoice label="Side marker seen in the image" size="tablet" options={markers} {...entry.field('marker')} />
-      <CheckboxGroup label="Who was in the room" size="tablet" options={choicesFor(screen, 'staff')} {...entry.field('people')} />
-      <TechniqueFields value={entry.values.technique ?? {}} onChange={(t) => entry.set('technique', t)} error={(name) => entry.error(`technique.${name}`)} />
+      <CheckboxGroup label={t('For which studies')} options={choicesFor(screen, 'studies')} {...entry.field('serves')} />
+      {screen.arrived.length > 0 && (
+        <RadioChoice
+          label={t('Picture')}
+          size="tablet"
+          options={[...screen.arrived.map((a) => ({ id: a.image, name: t('From {machine}, {time}', { machine: a.from, time: timeAt(a.at, screen.practice.zone) }) })), { id: FILE, name: t('A file of mine') }]}
+          value={from}
+          onChange={(image) => {
+            setFrom(image);
+            entry.set('image', image === FILE ? uploaded?.image : image);
+          }}
+          error={undefined}
+        />
+      )}
+      {arrived ? (
+        <ArrivedPicture order={screen.id} image={arrived} zone={screen.practice.zone} />
+      ) : (
+        <UploadField
+          order={screen.id}
+          label={t('Picture from the console: DICOM, PNG or JPEG.')}
+          uploaded={uploaded}
+          error={entry.error('image')}
+          onUploaded={(u) => {
+            setUploaded(u);
+            entry.set('image', u?.image);
+          }}
+        />
+      )}
+      <RadioChoice label={t('Side marker seen in the image')} size="tablet" options={markers()} {...entry.field('marker')} />
+      <CheckboxGroup label={t('Who was in the room')} size="tablet" options={choicesFor(screen, 'staff')} {...entry.field('people')} />
+      <TechniqueFields value={entry.values.technique ?? {}} onChange={(written) => entry.set('technique', written)} error={(name) => entry.error(`technique.${name}`)} />
     </ActionEntryForm>
   );
 }

@@ -18,6 +18,7 @@ import { ResultForm } from './ResultForm.js';
 import { ScanForm } from './ScanForm.js';
 import { SheetForm } from './SheetForm.js';
 import { TakeViewForm } from './TakeViewForm.js';
+import { t } from '../../../words/t.js';
 
 const made: Partial<Record<ActionName, ComponentType<FormProps>>> = {
   book: BookVisitForm,
@@ -25,7 +26,7 @@ const made: Partial<Record<ActionName, ComponentType<FormProps>>> = {
   giveAnswers: AnswersForm,
   consentSedation: ConsentSedationForm,
   consentStudy: (props) => <ConsentStudyForm {...props} words={studyWords(props)} />,
-  consentSendAll: (props) => <ConsentStudyForm {...props} words="Every film that is taken is sent to the centre, also ones that are not good. None is left out." />,
+  consentSendAll: (props) => <ConsentStudyForm {...props} words={t('Every film that is taken is sent to the centre, also ones that are not good. None is left out.')} />,
   admit: AdmitForm,
   scanDog: ScanForm,
   examine: ExamineForm,
@@ -47,5 +48,5 @@ export function ActionForm({ action, ...props }: FormProps & { action: ActionNam
 
 function studyWords(props: FormProps): string {
   const study = studyOf(props);
-  return study ? `${study.name}, version ${study.version}, read by ${study.centre.name}.` : '';
+  return study ? t('{study}, version {version}, read by {centre}.', { study: study.name, version: study.version, centre: study.centre.name }) : '';
 }

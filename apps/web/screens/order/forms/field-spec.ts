@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { actionInputs, type ActionName } from '#libs/contracts/actions/all';
+import { t } from '../../../words/t.js';
 
 export type FieldSpec = {
   name: string;
@@ -26,7 +27,7 @@ export function fieldsOf(action: ActionName): FieldSpec[] {
 }
 
 function specOf(name: string, p: Property, required: boolean): FieldSpec {
-  const base = { name, required, title: `${p.title ?? name}${required ? '' : ' (may stay empty)'}`, ...(p.help && { help: p.help }), ...(p.minimum !== undefined && { min: p.minimum }), ...(p.maximum !== undefined && { max: p.maximum }) };
+  const base = { name, required, title: required ? t.known(p.title ?? name) : t('{label} (may stay empty)', { label: t.known(p.title ?? name) }), ...(p.help && { help: p.help }), ...(p.minimum !== undefined && { min: p.minimum }), ...(p.maximum !== undefined && { max: p.maximum }) };
   if (p.type === 'array') {
     const items = p.items as Property | undefined;
     if (p.pick) return { ...base, kind: 'pickSome', pick: p.pick };

@@ -4,6 +4,8 @@ import type { NextAction, OrderScreen } from '#libs/contracts/screens/order';
 export type FormProps = {
   screen: OrderScreen;
   next: NextAction;
+  /** What is filled in already when the form opens. */
+  start?: Record<string, unknown> | undefined;
   submit: (input: unknown) => void;
   failure: unknown;
   busy: boolean;

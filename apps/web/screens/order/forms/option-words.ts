@@ -1,6 +1,8 @@
 import { capital } from '../../../design/format.js';
+import type { PageSentence } from '#libs/words/de/staff/page-words';
+import { t } from '../../../words/t.js';
 
-const words: Record<string, string> = {
+const words: Record<string, PageSentence> = {
   any: 'Any owner’s yes is enough', all: 'Every owner and co-owner signs',
   yes: 'Yes', no: 'No', owner: 'Owner', agent: 'Agent', practice: 'Practice', seller: 'Seller', buyer: 'New owner',
   missingViews: 'Views are missing', rejected: 'Films were sent back', lost: 'Films were lost', first: 'First visit',
@@ -16,4 +18,5 @@ const words: Record<string, string> = {
   centreTookBack: 'The centre took it back', delivered: 'Delivered', unknown: 'Not known',
 };
 
-export const optionWords = (option: string) => words[option] ?? capital(option.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase());
+/** Said when it is shown: what a person chose among, or what was chosen. */
+export const optionWords = (option: string) => (words[option] ? t(words[option]) : capital(option.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase()));

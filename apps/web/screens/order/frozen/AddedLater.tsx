@@ -1,8 +1,10 @@
 import { useState } from 'react';
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Button, buttonClass } from '../../../design/Button.js';
+import { Download } from '../../../design/Download.js';
 import { momentAt } from '../../../design/format.js';
 import { hasRole, useMe } from '../../../shell/me.js';
+import { t } from '../../../words/t.js';
 import { lateBy } from './late-by.js';
 import { LateEntryForm } from './LateEntryForm.js';
 
@@ -17,29 +19,29 @@ export function AddedLater({ screen }: { screen: OrderScreen }) {
   const speaker = screen.calm?.caseOwner;
   return (
     <section aria-labelledby="added-later">
-      <h2 id="added-later">Added later</h2>
-      {late.length === 0 && <p>Nothing has been added since.</p>}
+      <h2 id="added-later">{t('Added later')}</h2>
+      {late.length === 0 && <p>{t('Nothing has been added since.')}</p>}
       {late.map((l, i) => (
         <div key={`${l.at}${i}`} className="late-entry">
           <p>{l.what}</p>
           <p className="quiet small">
-            {l.by}. It was {momentAt(l.at, zone)}; written down {momentAt(l.rec, zone)}, late by {lateBy(l.at, l.rec)}.
+            {t('{name}. It was {at}; written down {written}, late by {duration}.', { name: l.by, at: momentAt(l.at, zone), written: momentAt(l.rec, zone), duration: lateBy(l.at, l.rec) })}
           </p>
         </div>
       ))}
       {open && visit ? (
         <LateEntryForm screen={screen} visit={visit} onClose={() => setOpen(false)} />
       ) : (
-        <p className="acts">
-          {mayAdd && <Button onPress={() => setOpen(true)}>Add a late entry</Button>}
+        <div className="acts">
+          {mayAdd && <Button onPress={() => setOpen(true)}>{t('Add a late entry')}</Button>}
           {speaker && speaker.id === me.id && (
-            <a className={buttonClass()} href={`/api/orders/${screen.id}/record.zip`} download>
-              Export record with its history
-            </a>
+            <Download path={`/orders/${screen.id}/record.zip`} className={buttonClass()}>
+              {t('Export record with its history')}
+            </Download>
           )}
-        </p>
+        </div>
       )}
-      {speaker && speaker.id !== me.id && <p className="small quiet">{speaker.name} can take the record out with its history.</p>}
+      {speaker && speaker.id !== me.id && <p className="small quiet">{t('{name} can take the record out with its history.', { name: speaker.name })}</p>}
     </section>
   );
 }

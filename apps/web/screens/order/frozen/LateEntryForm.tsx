@@ -10,6 +10,7 @@ import { TextField } from '../../../design/TextField.js';
 import { dayAt } from '../../../design/format.js';
 import { EntryForm } from '../../../entry/EntryForm.js';
 import { useEntry } from '../../../entry/use-entry.js';
+import { t } from '../../../words/t.js';
 
 const lateEntry = z.object({ day: localDay, time: localTime, what: sentence });
 
@@ -22,14 +23,14 @@ export function LateEntryForm({ screen, visit, onClose }: { screen: OrderScreen;
     const body = entry.check();
     if (!body) return;
     const at = toZoned(parseDateTime(`${body.day}T${body.time}`), screen.practice.zone).toAbsoluteString();
-    if (at > new Date().toISOString()) return entry.check({ time: 'This moment is still to come.' });
+    if (at > new Date().toISOString()) return entry.check({ time: t('This moment is still to come.') });
     act.mutate({ action: 'recordEvent', on: visit.id, version: screen.version, key, at, input: { what: body.what } }, { onSuccess: onClose, onError: entry.mark });
   };
   return (
-    <EntryForm label="Keep this entry" tries={entry.tries} errors={entry.errors} failure={act.error} busy={act.isPending} onSubmit={submit} beside={<Button onPress={onClose}>Leave it</Button>}>
-      <DateField label="Day on which it was" {...entry.field('day')} />
-      <TextField label="Time at which it was" {...entry.field('time')} type="time" />
-      <TextField label="What you saw or did" {...entry.field('what')} lines={3} />
+    <EntryForm label={t('Keep this entry')} tries={entry.tries} errors={entry.errors} failure={act.error} busy={act.isPending} onSubmit={submit} beside={<Button onPress={onClose}>{t('Leave it')}</Button>}>
+      <DateField label={t('Day on which it was')} {...entry.field('day')} />
+      <TextField label={t('Time at which it was')} {...entry.field('time')} type="time" />
+      <TextField label={t('What you saw or did')} {...entry.field('what')} lines={3} />
     </EntryForm>
   );
 }

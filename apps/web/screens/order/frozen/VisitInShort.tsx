@@ -1,5 +1,6 @@
 import type { OrderScreen, VisitView } from '#libs/contracts/screens/order';
-import { dayAt, fullDay, plural, timeAt } from '../../../design/format.js';
+import { dayAt, fullDay, plain, timeAt } from '../../../design/format.js';
+import { t } from '../../../words/t.js';
 
 const classNames = ['', 'I', 'II', 'III', 'IV', 'V'];
 
@@ -11,17 +12,17 @@ export function VisitInShort({ screen, visit }: { screen: OrderScreen; visit: Vi
   const films = screen.exposures.filter((e) => e.visit === visit.id && !e.disowned);
   const given = visit.drugs.filter((d) => d.event === 'given');
   const steps: [what: string, at: string | undefined][] = [
-    [visit.day ? `Booked for ${fullDay(visit.day)}${visit.start ? `, ${visit.start}` : ''}` : 'No day was booked', undefined],
-    ...(visit.consent ? [[`Consent to sedation: ${visit.consent.answer}${visit.consent.emergency ? ', with wishes for an emergency' : ''}`, visit.consent.at] as [string, string]] : []),
-    ...(visit.admitted ? [[`Admitted, weighed: ${visit.admitted.weightKg} kg`, visit.admitted.at] as [string, string]] : []),
-    ...(visit.examined ? [[`Examined by ${visit.examined.by}, class ${classNames[visit.examined.statusClass] ?? ''}`, visit.examined.at] as [string, string]] : []),
-    ...(given[0] ? [[`Sedated, plan signed by ${visit.plans.at(-1)?.by ?? 'nobody'}`, given[0].at] as [string, string]] : []),
-    ...(films[0] ? [[`Imaged, ${plural(films.length, 'film', 'films')}`, films[0].at] as [string, string]] : []),
-    ...visit.drugs.filter((d) => d.event === 'reversal').map((d): [string, string] => ['Reversal given', d.at]),
+    [visit.day ? t('Booked for {when}', { when: [fullDay(visit.day), visit.start].filter(Boolean).join(', ') }) : t('No day was booked'), undefined],
+    ...(visit.consent ? [[t('Consent to sedation: {answer, select, yes {yes} other {no}}{wishes, select, yes {, with wishes for an emergency} other {}}', { answer: visit.consent.answer, wishes: visit.consent.emergency ? 'yes' : 'no' }), visit.consent.at] as [string, string]] : []),
+    ...(visit.admitted ? [[t('Admitted, weighed: {weight} kg', { weight: plain(visit.admitted.weightKg) }), visit.admitted.at] as [string, string]] : []),
+    ...(visit.examined ? [[t('Examined by {name}, class {statusClass}', { name: visit.examined.by, statusClass: classNames[visit.examined.statusClass] ?? '' }), visit.examined.at] as [string, string]] : []),
+    ...(given[0] ? [[t('Sedated, plan signed by {name}', { name: visit.plans.at(-1)?.by ?? t('nobody') }), given[0].at] as [string, string]] : []),
+    ...(films[0] ? [[t('Imaged, {count, plural, one {# film} other {# films}}', { count: films.length }), films[0].at] as [string, string]] : []),
+    ...visit.drugs.filter((d) => d.event === 'reversal').map((d): [string, string] => [t('Reversal given'), d.at]),
     ...visit.events.filter((e) => !late.has(e.at)).map((e): [string, string] => [`${e.what} (${e.by})`, e.at]),
-    ...(visit.recovery ? [[`Recovery signed by ${visit.recovery.by}`, visit.recovery.at] as [string, string]] : []),
-    ...(screen.calm?.harm ? [[`Harm: ${screen.calm.harm.what}`, screen.calm.harm.at] as [string, string]] : []),
-    ...(screen.calm?.death ? [[`Died${screen.calm.death.inCare ? ', in our care' : ''}`, screen.calm.death.at] as [string, string]] : []),
+    ...(visit.recovery ? [[t('Recovery signed by {name}', { name: visit.recovery.by }), visit.recovery.at] as [string, string]] : []),
+    ...(screen.calm?.harm ? [[t('Harm: {what}', { what: screen.calm.harm.what }), screen.calm.harm.at] as [string, string]] : []),
+    ...(screen.calm?.death ? [[screen.calm.death.inCare ? t('Died, in our care') : t('Died'), screen.calm.death.at] as [string, string]] : []),
   ];
   const sorted = [steps[0]!, ...steps.slice(1).sort((a, b) => (a[1] ?? '').localeCompare(b[1] ?? ''))];
   return (

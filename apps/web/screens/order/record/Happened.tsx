@@ -3,6 +3,7 @@ import type { OrderScreen } from '#libs/contracts/screens/order';
 import { Button } from '../../../design/Button.js';
 import { Sheet } from '../../../design/Sheet.js';
 import { dayAt, longDay, timeAt } from '../../../design/format.js';
+import { t } from '../../../words/t.js';
 
 const FIRST = 14;
 
@@ -15,11 +16,11 @@ export function Happened({ screen }: { screen: OrderScreen }) {
   const today = dayAt(screen.now, zone);
   const days = [...new Set(shown.map((e) => dayAt(e.at, zone)))];
   return (
-    <Sheet title="What happened">
+    <Sheet title={t('What happened')}>
       <ol className="log">
         {days.flatMap((day) => [
           <li key={day} className="day">
-            {day === today ? `Today, ${longDay(day)}` : longDay(day)}
+            {day === today ? t('Today, {day}', { day: longDay(day) }) : longDay(day)}
           </li>,
           ...shown
             .filter((e) => dayAt(e.at, zone) === day)
@@ -28,7 +29,7 @@ export function Happened({ screen }: { screen: OrderScreen }) {
                 <time dateTime={e.at}>{timeAt(e.at, zone)}</time>
                 <div>
                   {e.what} {!e.what.endsWith(e.by) && <span>{e.by}</span>}
-                  {e.late && <span>, entered late</span>}
+                  {e.late && <span>, {t('entered late')}</span>}
                 </div>
               </li>
             )),
@@ -37,7 +38,7 @@ export function Happened({ screen }: { screen: OrderScreen }) {
       {!all && entries.length > FIRST && (
         <p>
           <Button kind="text" onPress={() => setAll(true)}>
-            All {entries.length} entries
+            {t('All {count} entries', { count: entries.length })}
           </Button>
         </p>
       )}

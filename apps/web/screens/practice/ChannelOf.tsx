@@ -1,0 +1,57 @@
+import { channelKinds, channelNames, newChannel, type Channels } from '#libs/contracts/dispatch';
+import type { PracticeScreen } from '#libs/contracts/register';
+import { Select } from '../../design/Select.js';
+import { TextField } from '../../design/TextField.js';
+import { momentAt } from '../../design/format.js';
+import { t } from '../../words/t.js';
+import { AddForm } from './AddForm.js';
+import { useChannels } from './queries.js';
+
+type Props = { centre: PracticeScreen['centres'][number]; channel: Channels['rows'][number] | undefined; edits: boolean; zone: string };
+
+/** By which way this practice's films go to a centre. A password is written and not shown again, so each change asks for it anew. */
+export function ChannelOf({ centre, channel, edits, zone }: Props) {
+  const { add } = useChannels(centre.id);
+  const kinds = channelKinds.map((kind) => ({ id: kind, name: t.known(channelNames[kind]) }));
+  const start = channel ? { kind: channel.kind, address: channel.address ?? undefined, bucket: channel.bucket ?? undefined, region: channel.region ?? undefined, account: channel.account ?? undefined } : { kind: 'link' as const };
+  return (
+    <>
+      <p>
+        <b>{t('Films go by:')}</b> {t.known(channelNames[channel?.kind ?? 'link'])}
+        {channel?.address && <>, <span className="num">{channel.address}</span></>}
+        {channel?.bucket && <>, {channel.bucket}</>}.{' '}
+        {channel && <span className="small quiet">{channel.secret && t('With a password.')} {t('Entered by {name}, {at}.', { name: channel.byName, at: momentAt(channel.at, zone) })}</span>}
+      </p>
+      {edits && (
+        <AddForm opens={t('Change how films go there')} saves={t('Send this way from now on')} schema={newChannel} start={start} add={add}>
+          {(entry) => {
+            const { kind } = entry.values;
+            return (
+              <>
+                <Select label={t('Films go by')} options={kinds} {...entry.field('kind')} />
+                {kind === 'dicomweb' && (
+                  <>
+                    <TextField label={t('Address of the DICOMweb service')} {...entry.field('address')} autoComplete="off" help={t('Such as https://archive.centre.example/dicom-web. The part with “studies” is added by the program.')} />
+                    <TextField label={t('Name to sign in with')} {...entry.field('account')} autoComplete="off" help={t('Empty: what is entered below is sent as a token, or nothing is sent.')} />
+                    <TextField label={t('Password or token')} type="password" {...entry.field('secret')} autoComplete="new-password" help={t('It is not shown again; with the next change it has to be entered anew.')} />
+                  </>
+                )}
+                {kind === 'objectStore' && (
+                  <>
+                    <TextField label={t('Address of the object store')} {...entry.field('address')} autoComplete="off" help={t('Such as https://objects.centre.example, without the bucket.')} />
+                    <div className="form-row">
+                      <TextField label={t('Bucket')} {...entry.field('bucket')} autoComplete="off" />
+                      <TextField label={t('Region')} {...entry.field('region')} autoComplete="off" help={t('Empty unless the centre names one.')} />
+                    </div>
+                    <TextField label={t('Key id')} {...entry.field('account')} autoComplete="off" />
+                    <TextField label={t('Secret key')} type="password" {...entry.field('secret')} autoComplete="new-password" help={t('It is not shown again; with the next change it has to be entered anew.')} />
+                  </>
+                )}
+              </>
+            );
+          }}
+        </AddForm>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,91 @@
+import type { Webhooks } from '#libs/contracts/integrations';
+import { eventWords, newWebhook, orderEvents } from '#libs/contracts/integrations';
+import { Button } from '../../design/Button.js';
+import { CheckboxGroup } from '../../design/Checkboxes.js';
+import { Empty, Loading } from '../../design/Empty.js';
+import { momentAt } from '../../design/format.js';
+import { ErrorBar, Notice } from '../../design/Notice.js';
+import { Sheet } from '../../design/Sheet.js';
+import { Table } from '../../design/Table.js';
+import { TextField } from '../../design/TextField.js';
+import { t } from '../../words/t.js';
+import { AddForm } from './AddForm.js';
+import { DeliveryLog } from './DeliveryLog.js';
+import { useChangeWebhooks, useWebhooks } from './integrations-queries.js';
+
+type Row = Webhooks['rows'][number];
+
+/** Other programs that are called when something happens to an order. */
+export function WebhooksSheet({ zone }: { zone: string }) {
+  const { data, error, add } = useWebhooks();
+  const change = useChangeWebhooks();
+  return (
+    <Sheet title={t('Programs that are told')}>
+      <ErrorBar error={error ?? change.error} />
+      {!data ? (
+        !error && <Loading what={t('the addresses')} />
+      ) : (
+        <>
+          {data.secret && (
+            <Notice>
+              <p>
+                <b>{t('The secret of {name}.', { name: data.secret.name })}</b> {t('Copy it into that program now; by it, that program knows that a call came from here. It is not shown again.')}
+              </p>
+              <p>
+                <code className="secret">{data.secret.secret}</code>
+              </p>
+            </Notice>
+          )}
+          {data.rows.length === 0 ? (
+            <Empty title={t('No address yet')}>{t('Another program can be called when a visit is booked, films are sent or a result is accepted (a webhook). It is told the order’s number and what happened, and no name.')}</Empty>
+          ) : (
+            <Table<Row>
+              caption={t('Addresses that are called')}
+              rows={data.rows}
+              rowKey={(w) => w.id}
+              columns={[
+                { head: t('Program'), rowHead: true, cell: (w) => <Named row={w} zone={zone} /> },
+                { head: t('Is told when'), cell: (w) => <Events of={w} /> },
+                {
+                  head: t('Change'),
+                  cell: (w) => (
+                    <div className="acts">
+                      <Button aria-label={t('New secret for {name}', { name: w.name })} onPress={() => change.mutate(`${w.id}/secret`)}>{t('New secret')}</Button>
+                      <Button aria-label={t('Tell {name} nothing from now on', { name: w.name })} onPress={() => change.mutate(`${w.id}/end`)}>{t('End it')}</Button>
+                    </div>
+                  ),
+                },
+              ]}
+            />
+          )}
+          <AddForm opens={t('Add an address')} saves={t('Call this address')} schema={newWebhook} add={add}>
+            {(entry) => (
+              <>
+                <TextField label={t('Which program')} {...entry.field('name')} autoComplete="off" />
+                <TextField label={t('Address that is called')} {...entry.field('address')} autoComplete="off" help={t('Begins with https:// and leads into the open internet.')} />
+                <CheckboxGroup label={t('It is told when')} options={orderEvents.map((id) => ({ id, name: t.known(eventWords[id]) }))} value={entry.values.events} onChange={(chosen) => entry.set('events', chosen)} error={entry.error('events')} />
+              </>
+            )}
+          </AddForm>
+          <DeliveryLog deliveries={data.deliveries} zone={zone} onAgain={(id) => change.mutate(`deliveries/${id}/again`)} />
+        </>
+      )}
+    </Sheet>
+  );
+}
+
+const Named = ({ row, zone }: { row: Row; zone: string }) => (
+  <>
+    {row.name}
+    <span className="label num as-address">{row.address}</span>
+    {row.earlierUntil && Date.parse(row.earlierUntil) > Date.now() && <span className="label">{t('The secret before holds until {moment}.', { moment: momentAt(row.earlierUntil, zone) })}</span>}
+  </>
+);
+
+const Events = ({ of }: { of: Row }) => (
+  <ul className="lines">
+    {of.events.map((event) => (
+      <li key={event}>{t.known(eventWords[event])}</li>
+    ))}
+  </ul>
+);
