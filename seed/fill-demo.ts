@@ -1,5 +1,7 @@
 import type { Db } from '#libs/platform/database/db';
 import type { FileStore } from '#libs/platform/files/file-store';
+import { chargeDemo } from './charge-demo.js';
+import { earlierResults } from './earlier/earlier-results.js';
 import { FilmRoom } from './films.js';
 import { foundScheme } from './found-scheme.js';
 import type { Road } from './roads/road.js';
@@ -22,5 +24,9 @@ export async function fillDemo({ db, files, publicUrl, now, say = () => undefine
   if (taken > 0) return undefined;
   const scheme = await foundScheme(db, now);
   say(`${scheme.dogs.size} dogs, their people and ${Object.keys(scheme.houses).length} practices are in the register.`);
-  return playScenario({ db, files, films: new FilmRoom(), scheme, publicUrl }, now, { say, ...(chosen ? { chosen } : {}) });
+  if (!chosen) say(`${await earlierResults(db, scheme, now)} invented dogs of past years are counted, and the year’s sets frozen.`);
+  const driver = { db, files, films: new FilmRoom(), scheme, publicUrl };
+  const roads = await playScenario(driver, now, { say, ...(chosen ? { chosen } : {}) });
+  await chargeDemo(driver, roads, now);
+  return roads;
 }

@@ -38,7 +38,7 @@ export async function foundPractice(tx: Tx, scheme: string, seed: SeedPractice, 
 }
 
 async function approveTexts(tx: Tx, practiceId: string, vet: Actor, approvedAt: Date): Promise<House['advice']> {
-  const rows = texts.map((text) => ({ ...text, id: randomUUID(), practiceId, version: '1', approvedBy: vet.id, approvedAt }));
+  const rows = texts.map((text) => ({ language: 'en', ...text, id: randomUUID(), practiceId, version: '1', approvedBy: vet.id, approvedAt }));
   await tx.approvedText.createMany({ data: rows });
   const advice = rows.filter((row) => row.kind === 'advice');
   return { grown: advice[0]!.id, young: advice[1]!.id };

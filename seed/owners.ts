@@ -1,3 +1,4 @@
+import type { Language } from '#libs/words/languages';
 import type { PracticeKey } from './practices.js';
 
 export interface SeedOwner {
@@ -7,12 +8,13 @@ export interface SeedOwner {
   address: string;
   practice: PracticeKey;
   channel?: 'mail' | 'post';
+  language?: Language;
 }
 
 const at = (practice: PracticeKey, people: [name: string, mail: string | null, phone: string, address: string][]): SeedOwner[] =>
-  people.map(([name, mail, phone, address]) => ({ name, mail: mail && `${mail}.example`, phone, address, practice, channel: mail ? 'mail' : 'post' }));
+  people.map(([name, mail, phone, address]) => ({ name, mail: mail && `${mail}.example`, phone, address, practice, channel: mail ? 'mail' : 'post', ...(name === 'Anselm Rook' && { language: 'de' }) }));
 
-/** Invented people of an invented country. One reads no mail. */
+/** Invented people of an invented country. One reads no mail, and one reads German. */
 export const owners: SeedOwner[] = [
   ...at('weirside', [
     ['Ilse Morwen', 'ilse@longreach', '0470 21 34', 'Long Reach 12, Upper Aldra'],

@@ -25,7 +25,7 @@ export async function registerDogs(tx: Tx, houses: DemoScheme['houses'], now: Da
   const today = localDay(now.toISOString(), country.zone);
   const people = new Map(owners.map((owner) => [owner.name, { ...owner, id: randomUUID(), house: houses[owner.practice] }]));
   await tx.person.createMany({
-    data: [...people.values()].map((p) => ({ id: p.id, practiceId: p.house.id, name: p.name, email: p.mail, phone: p.phone, address: p.address, channel: p.channel ?? 'mail' })),
+    data: [...people.values()].map((p) => ({ id: p.id, practiceId: p.house.id, name: p.name, email: p.mail, phone: p.phone, address: p.address, channel: p.channel ?? 'mail', language: p.language ?? 'en' })),
   });
   const known = dogs.map((dog): DemoDog => {
     const owner = people.get(dog.owner);

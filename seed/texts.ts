@@ -1,9 +1,12 @@
+import type { Language } from '#libs/words/languages';
+
 /** Texts that the practices’ vets approve; invented for the demo, with the usual cautions and without any dose. */
 export interface SeedText {
   kind: 'advice' | 'goingHome' | 'consentSedation' | 'consentSendAll' | 'consentStatistics';
   title: string;
   forDogs: string;
   body: string;
+  language?: Language;
 }
 
 const night = `Give no food in the night before the visit. Water may stay until the morning. Bring your dog's papers, a blanket and the list of everything it takes. Please give no tablets of your own. Call us first if your dog is ill, in season, or may be pregnant: then we choose another day. Come half an hour early, and let your dog pass water before you come in.`;
@@ -28,6 +31,20 @@ Keep your dog in a warm, quiet room, with you. No stairs and no jumping. Never l
 
 # Call at once
 If your dog cannot be woken, breathes hard or noisily, or has pale, blue or grey gums. If it falls down or has a fit. If it vomits again and again, has a swollen belly, or bleeds. Or if you are worried: you need no other reason.`,
+  },
+  {
+    kind: 'goingHome',
+    title: 'Nach der Sedierung zu Hause',
+    forDogs: 'every dog',
+    language: 'de',
+    body: `# Heute Nacht normal
+Müde, wackelig und still. Eine kahle Stelle am Bein, vielleicht ein kleiner Bluterguss. Weniger Hunger als sonst.
+
+# Was zu tun ist
+Halten Sie Ihren Hund in einem warmen, ruhigen Raum, bei Ihnen. Keine Treppen und kein Springen. Lassen Sie ihn nie allein im Auto. Geben Sie Wasser, wenn er gut steht, und später am Abend eine kleine Mahlzeit. Geben Sie keine eigenen Tabletten. Halten Sie Kinder und andere Tiere fern. Morgen kurze Wege an der Leine.
+
+# Sofort anrufen
+Wenn Ihr Hund sich nicht wecken lässt, schwer oder laut atmet, oder blasses, blaues oder graues Zahnfleisch hat. Wenn er umfällt oder einen Krampf hat. Wenn er immer wieder erbricht, einen dicken Bauch hat oder blutet. Oder wenn Sie sich Sorgen machen: Sie brauchen keinen anderen Grund.`,
   },
   {
     kind: 'consentSedation',

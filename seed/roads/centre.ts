@@ -23,12 +23,13 @@ export async function acknowledge(road: Road, study: string): Promise<void> {
 
 const both = (left: Omit<Joint, 'joint'>, right: Omit<Joint, 'joint'>): Joint[] => [{ joint: 'left', ...left }, { joint: 'right', ...right }];
 
+const unchanged = { osteophytes: 'none', sclerosis: 'none', primaryLesion: 'absent' };
 /** Readings of the demo, invented; those of the loose hips are what the films were drawn with. */
 export const readings: Record<string, Joint[]> = {
   hipLaxity: both({ value: 0.38 }, { value: 0.44 }),
   hipLoaded: both({ value: 3.2 }, { value: 4.1 }),
   hipExtended: both({ value: 'A2', findings: { criteria: '2022', norbergAngle: 106.5 } }, { value: 'B1', findings: { criteria: '2022', norbergAngle: 103 } }),
-  elbow: both({ value: '0', findings: { primaryLesion: 'absent' } }, { value: '0', findings: { primaryLesion: 'absent' } }),
+  elbow: both({ value: '0', findings: unchanged }, { value: '0', findings: unchanged }),
 };
 
 export interface Reading { joints?: Joint[]; ref?: string; comment?: string; reader?: number }

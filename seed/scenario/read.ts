@@ -30,7 +30,7 @@ export const read: Plan[] = [
       await takeTo(road, 'reported', { ref: 'T-2041' });
       laterDays(road, 6);
       // The centre's own later version of the same reading, under the same number.
-      await enterResult(road, study, { ref: 'T-2041', joints: [readings.elbow![0]!, { joint: 'right', value: '1', findings: { primaryLesion: 'absent' } }], comment: 'Right elbow looked at again: a small spur.' });
+      await enterResult(road, study, { ref: 'T-2041', joints: [readings.elbow![0]!, { joint: 'right', value: '1', findings: { osteophytes: 'under2', sclerosis: 'none', primaryLesion: 'absent' } }], comment: 'Right elbow looked at again: a small spur.' });
       laterDays(road, 1);
       await acceptAndRelease(road, study);
     },
