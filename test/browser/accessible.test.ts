@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -7,12 +6,10 @@ import { describeWithPeer } from '#test/support/peers';
 import { Road } from '#test/support/road';
 import { getRead, release } from '#test/support/study-legs';
 import { admit, ownerSigns, sedate, takeView, throughTheVisit } from '#test/support/visit-legs';
+import { findings } from './support/findings.js';
 import { see, tabTo } from './support/moves.js';
 import { phone, Stage } from './support/stage.js';
 
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22a', 'wcag22aa'];
-/** A caught mail is somebody else's page, in a frame in which no script runs, not even one that looks for faults. */
-const FRAME = 'iframe.mail-page';
 /** Bytes of compressed script before the first page can be drawn. */
 const FIRST_PAGE = 200_000;
 const pages = path.resolve(import.meta.dirname, '../../dist/web');
@@ -41,16 +38,6 @@ describeWithPeer('chromium', 'pages that everybody can use', (chromium) => {
   afterAll(async () => { await stage.close(); });
 
   /** What the rules of WCAG 2.0 to 2.2, A and AA, find on the page, in both colour schemes. */
-  async function findings(page: Page): Promise<string[]> {
-    const all: string[] = [];
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      const { violations } = await new AxeBuilder({ page }).withTags(RULES).exclude(FRAME).analyze();
-      all.push(...violations.flatMap((v) => v.nodes.map((n) => `${colorScheme} ${v.id}: ${n.html.slice(0, 160)}`)));
-    }
-    return all;
-  }
-
   it('sign-in', async () => {
     const page = await stage.window();
     await page.goto('/sign-in');
@@ -123,6 +110,84 @@ describeWithPeer('chromium', 'pages that everybody can use', (chromium) => {
     expect(await findings(page)).toEqual([]);
   });
 
+  it('choosing a share', async () => {
+    const page = await stage.person('Oda Fering');
+    await page.getByRole('link', { name: 'Choosing a share to breed from' }).click();
+    await see(page, 'The breed and the share');
+    expect(await findings(page)).toEqual([]);
+  });
+
+  it('times and readers, with a reading round', async () => {
+    const page = await stage.person('Oda Fering');
+    await page.goto('/scheme/readers');
+    await page.getByRole('button', { name: /Study/ }).click();
+    await page.getByRole('option', { name: 'Hips, laxity' }).click();
+    await page.getByLabel('Readings').fill('0.40 0.42\n0.55 0.52\n0.31 0.30');
+    await page.getByRole('button', { name: 'Show how well they agree' }).click();
+    await see(page, 'Two readings of one film differ');
+    expect(await findings(page)).toEqual([]);
+  });
+
+  it('fees of an order, with a charge that nobody has agreed to and a form open', async () => {
+    await desk.goto(`/orders/${read.id}/fees`);
+    await desk.getByRole('button', { name: 'Charge something else' }).click();
+    await desk.getByRole('textbox', { name: 'What for' }).fill('Clipping a nail');
+    await desk.getByRole('textbox', { name: 'Amount, with tax' }).fill('25.00');
+    await desk.getByRole('textbox', { name: 'Why it is not in the estimate' }).fill('Torn on arrival.');
+    await desk.getByRole('button', { name: 'Charge this' }).click();
+    await see(desk, '25.00 is open');
+    await desk.getByRole('button', { name: 'Write down a payment' }).click();
+    await see(desk, 'Number of the receipt');
+    expect(await findings(desk)).toEqual([]);
+  });
+
+  it('a bill of a centre, from a file with a wrong row to the lines that fit and do not', async () => {
+    await desk.goto('/fees/centres/new');
+    await desk.getByRole('button', { name: /Centre/ }).click();
+    await desk.getByRole('option', { name: 'Reading centre, Threnfold' }).click();
+    await desk.getByText('Lines from a file').click();
+    const rows = (amount: string) => `reference;study;amount\n${read.screen.accession};Elbows;58,00\nP-00000000;Elbows;${amount}\n`;
+    await desk.getByRole('textbox', { name: 'Rows of the file' }).fill(rows('fifty'));
+    await desk.getByRole('button', { name: 'Look at these rows' }).click();
+    await see(desk, 'Row 3: “fifty” is no amount.');
+    expect(await findings(desk)).toEqual([]);
+    await desk.getByRole('textbox', { name: 'Rows of the file' }).fill(rows('58.00'));
+    await desk.getByRole('button', { name: 'Look at these rows' }).click();
+    await see(desk, '2 rows, ALM 116.00.');
+    await desk.getByRole('textbox', { name: 'Number of the bill' }).fill('T-7');
+    await desk.getByRole('spinbutton', { name: /day, Dated/ }).click();
+    await desk.keyboard.type(read.today.split('-').reverse().join(''));
+    await desk.getByRole('button', { name: 'Enter this bill' }).click();
+    await desk.getByRole('heading', { name: 'Bill T-7' }).waitFor();
+    await desk.getByRole('button', { name: 'Match line 2' }).click();
+    await see(desk, 'It is for this study');
+    expect(await findings(desk)).toEqual([]);
+    await desk.goto('/fees/centres?show=unmatched');
+    await see(desk, 'is no order and no package of yours');
+    expect(await findings(desk)).toEqual([]);
+  });
+
+  it('help, with where a study comes from open', async () => {
+    await desk.goto('/help');
+    await desk.getByText('Where this comes from').first().click();
+    expect(await findings(desk)).toEqual([]);
+  });
+
+  it('the tour, and what a number means', async () => {
+    await desk.goto('/');
+    await desk.getByRole('button', { name: 'Next' }).click();
+    await see(desk, /^2 of 5\./);
+    expect(await findings(desk)).toEqual([]);
+    await desk.getByRole('button', { name: 'Leave the tour' }).click();
+    await desk.reload();
+    await desk.getByRole('heading', { level: 1 }).waitFor();
+    expect(await desk.getByRole('button', { name: 'Leave the tour' }).count()).toBe(0);
+    await desk.goto(`/orders/${read.id}`);
+    await desk.getByRole('button', { name: 'What does this number mean?' }).first().click();
+    await see(desk, 'How far two readings differ.');
+    expect(await findings(desk)).toEqual([]);
+  });
+
   it('mailbox, with a message open', async () => {
     await desk.goto('/mailbox');
     await desk.getByRole('link', { name: /a letter from/ }).click();
@@ -141,10 +206,11 @@ describeWithPeer('chromium', 'pages that everybody can use', (chromium) => {
   it('no page is wider than its window, on a phone, a tablet and a desktop', async () => {
     for (const width of [390, 1024, 1440]) {
       await desk.setViewportSize({ width, height: 900 });
-      for (const address of ['/', `/book?dog=${asleep.dog.id}`, `/orders/${asleep.id}`, '/orders', '/dogs', '/mailbox', '/practice']) {
+      for (const address of ['/', `/book?dog=${asleep.dog.id}`, `/orders/${asleep.id}`, '/orders', '/dogs', '/mailbox', '/practice', '/help', '/fees', '/fees/centres', '/fees/centres/new', `/orders/${read.id}/fees`]) {
         await desk.goto(address);
         await desk.getByRole('heading', { level: 1 }).waitFor();
-        await desk.waitForLoadState('networkidle');
+        // A page with an open line to the server is never without network.
+        await desk.locator('[role=status].loading').first().waitFor({ state: 'detached' }).catch((cause: unknown) => { throw new Error(`${address} goes on loading at a width of ${width}.`, { cause }); });
         expect([width, address, await desk.locator('html').evaluate((html) => html.scrollWidth)]).toEqual([width, address, width]);
       }
     }

@@ -36,6 +36,7 @@ describeWithPeer('chromium', 'a tablet beside a sleeping dog that loses the netw
     nurse = await stage.person(road.name('nurse'), tablet);
     await nurse.goto(`/orders/${road.id}`);
     await nurse.getByRole('button', { name: 'Stop imaging' }).waitFor();
+    await nurse.evaluate('navigator.serviceWorker.ready.then(() => true)');
   }, 90_000);
   afterAll(async () => { await stage.close(); });
 
@@ -57,13 +58,21 @@ describeWithPeer('chromium', 'a tablet beside a sleeping dog that loses the netw
     await see(nurse, /4 entries wait on this tablet/);
     const waiting = await nurse.locator('.on-tablet .waits').allInnerTexts();
     expect(waiting.map((w) => w.replace(/\s+/g, ' '))).toEqual([
-      expect.stringMatching(/^\d\d:\d\d Reading: heart 71, breathing 13 waits here$/i),
+      expect.stringMatching(/^\d\d:\d\d Reading taken: heart 71, breathing 13 waits here$/i),
       expect.stringMatching(/^\d\d:\d\d Scan: 000000000000001 waits here$/i),
       expect.stringMatching(/^\d\d:\d\d Stop imaging waits here$/i),
-      expect.stringMatching(/^\d\d:\d\d Reading: heart 77, breathing 15 waits here$/i),
+      expect.stringMatching(/^\d\d:\d\d Reading taken: heart 77, breathing 15 waits here$/i),
     ]);
     await nurse.getByRole('main').getByRole('button', { name: 'Sign recovery' }).first().waitFor();
     expect(await stored('imagingEnded')).toEqual([]);
+  });
+
+  it('opens again after a reload without network: the order as it was last seen, and what waits', async () => {
+    await nurse.reload();
+    await nurse.getByRole('heading', { level: 1, name: 'Alder' }).waitFor();
+    await see(nurse, /4 entries wait on this tablet/);
+    await see(nurse, /^No network since \d\d:\d\d\./);
+    await nurse.getByRole('main').getByRole('button', { name: 'Sign recovery' }).first().waitFor();
   });
 
   it('says of what is decided that it needs the network', async () => {

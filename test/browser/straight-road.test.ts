@@ -7,6 +7,8 @@ import { phone, Stage, tablet } from './support/stage.js';
 
 const OWNER = 'Teres Vint';
 const TRANSPONDER = '999 000 001 406 672';
+/** Keystroke-level model: a key of an average typist, and a moment of thought (Card, Moran and Newell, Commun ACM 1980;23:396-410; values from memory). */
+const [KEY_SECONDS, THOUGHT_SECONDS] = [0.28, 1.35];
 /** Invented, so that no number here can be taken for a dose. */
 const DRUG = 'Example sedative (invented)';
 
@@ -23,9 +25,10 @@ describeWithPeer('chromium', 'a dog from the front desk to the letter, by clicki
   beforeAll(async () => { stage = await Stage.open(chromium); }, 90_000);
   afterAll(async () => { await stage.close(); });
 
-  it('is booked at the desk with the keyboard alone', async () => {
+  it('is booked at the desk with the keyboard alone, in less than a minute of a person’s hands and thought', async () => {
     desk = await stage.person('Marit Oskar');
     const keys = desk.keyboard;
+    await desk.evaluate('addEventListener("keydown", () => { window.pressed = (window.pressed ?? 0) + 1; }, true)');
     await see(desk, 'Nothing has been booked for this day.');
     await keys.press('b');
     await desk.getByRole('heading', { name: 'Book a visit' }).waitFor();
@@ -54,6 +57,11 @@ describeWithPeer('chromium', 'a dog from the front desk to the letter, by clicki
     await desk.waitForURL(/\/orders\//);
     await see(desk, 'Estimate not accepted.');
     order = new URL(desk.url()).pathname;
+    // The owner, the study, the time, the advice and each question are thought about once.
+    const thoughts = 4 + asked;
+    const pressed = Number(await desk.evaluate('window.pressed'));
+    expect(pressed).toBeGreaterThan(asked);
+    expect(pressed * KEY_SECONDS + thoughts * THOUGHT_SECONDS).toBeLessThan(60);
   }, 90_000);
 
   it('stands on the day board with what it waits for', async () => {

@@ -1,5 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process';
-import { once } from 'node:events';
+import type { ChildProcess } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -8,7 +7,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { systemClock } from '#libs/platform/clock/clock';
 import { TestClock } from '#libs/platform/clock/test-clock';
 import { Db, type Tx } from '#libs/platform/database/db';
-import { relayOutbox } from '#libs/platform/database/outbox';
+import { addToOutbox, relayOutbox } from '#libs/platform/database/outbox';
 import { DiskFileStore } from '#libs/platform/files/disk-file-store';
 import { JobQueue } from '#libs/platform/queue/job-queue';
 import { openQueueConnection } from '#libs/platform/queue/queue-connection';
@@ -21,17 +20,19 @@ import { fillDemo } from '#seed/fill-demo';
 import type { Road } from '#seed/roads/road';
 import { plans } from '#seed/scenario';
 import { cloneDatabase } from '#test/support/database';
+import { kill, startKillable } from '#test/support/killable';
 import { prepareQueue } from '#libs/platform/queue/prepare-queue';
 import type { QueueServer } from '#test/medium/queue-support/servers';
+import { Happenings } from '#test/medium/queue-support/until';
 import type { KillableSettings } from './killable-worker.js';
 import { SlowMailServer } from './slow-mail-server.js';
 
-const HERE = import.meta.dirname;
 const POLL_MS = 25;
 
 /** Some orders with work for a worker, a queue, a mail server, and workers that can be killed. */
 export class FaultGround {
   readonly #children: ChildProcess[] = [];
+  readonly #said = new Map<ChildProcess, Happenings<string>>();
   readonly errors: Error[] = [];
 
   private constructor(
@@ -44,7 +45,7 @@ export class FaultGround {
     private readonly end: () => Promise<void>,
   ) {}
 
-  static async open(server: QueueServer, dogs: string[]): Promise<FaultGround> {
+  static async open(server: QueueServer, dogs: string[], more: Pick<KillableSettings, 'lockSeconds'> = {}): Promise<FaultGround> {
     const database = await cloneDatabase();
     await prepareQueue({ ownerUrl: database.ownerUrl, logins: ['cotyla_worker'] });
     const folder = await mkdtemp(path.join(tmpdir(), 'fault-'));
@@ -52,7 +53,7 @@ export class FaultGround {
     const publicUrl = 'https://cotyla.example';
     const roads = (await fillDemo({ db, files: new DiskFileStore(folder), publicUrl, now: new Date(), chosen: plans.filter((p) => dogs.includes(p.dog)) }))!;
     const mail = new SlowMailServer();
-    const settings = { databaseUrl: database.workerUrl, queue: { ...server.settings, namespace: `f${randomUUID().slice(0, 8)}` }, files: folder, mailUrl: await mail.start() };
+    const settings = { databaseUrl: database.workerUrl, queue: { ...server.settings, namespace: `f${randomUUID().slice(0, 8)}` }, files: folder, mailUrl: await mail.start(), ...more };
     const end = async () => {
       await mail.close();
       await db.close();
@@ -81,20 +82,36 @@ export class FaultGround {
 
   /** A worker process that is ready for jobs. */
   async startWorker(): Promise<ChildProcess> {
-    const child = spawn(process.execPath, ['-C', 'development', '--import', path.join(HERE, '../medium/queue-support/run-typescript.mjs'), path.join(HERE, 'killable-worker.ts'), JSON.stringify(this.settings)], { stdio: ['ignore', 'pipe', 'inherit'] });
+    const child = await startKillable(this.settings);
     this.#children.push(child);
-    await new Promise<void>((resolve, reject) => {
-      child.stdout!.on('data', (line: Buffer) => line.includes('ready') && resolve());
-      child.once('exit', (code, signal) => reject(new Error(`The worker ended before it was ready: ${code ?? signal}`)));
-    });
+    const said = new Happenings<string>();
+    child.stdout!.on('data', (text: Buffer) => text.toString().split('\n').forEach((line) => line.startsWith('does ') && said.add(line.slice(5))));
+    this.#said.set(child, said);
     return child;
   }
 
-  async kill(child: ChildProcess): Promise<void> {
-    if (child.exitCode !== null || child.signalCode !== null) return;
-    const gone = once(child, 'exit');
-    child.kill('SIGKILL');
-    await gone;
+  /** How often this worker has done so since it was ready. */
+  done(child: ChildProcess, what: string): number {
+    return this.#said.get(child)!.all.filter((one) => one === what).length;
+  }
+
+  async untilDone(child: ChildProcess, what: string, times: number): Promise<void> {
+    await this.#said.get(child)!.until((all) => all.filter((one) => one === what).length >= times);
+  }
+
+  /** The same messages once more, each a sending of its own. */
+  writeAgain(ids: string[]): Promise<string[]> {
+    return this.look(async (tx) => {
+      const rows = await tx.$queryRaw<{ id: string }[]>`
+        INSERT INTO message (order_id, practice_id, once_key, kind, person_id, to_name, to_email, subject, body, documents, subject_id)
+        SELECT order_id, practice_id, once_key || ' again', kind, person_id, to_name, to_email, subject, body, documents, subject_id FROM message WHERE id = ANY(${ids}::uuid[]) RETURNING id`;
+      for (const { id } of rows) await addToOutbox(tx, 'send-message', { message: id }, { dedupe: id });
+      return rows.map(({ id }) => id);
+    });
+  }
+
+  kill(child: ChildProcess): Promise<void> {
+    return kill(child);
   }
 
   /** The queue, from this process: to put jobs there while no worker runs. */

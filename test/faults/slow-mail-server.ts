@@ -11,6 +11,7 @@ export interface Taken {
 /** A mail server that, while it is slow, reads a mail to its end and then says nothing; nobody can know whether it has it. */
 export class SlowMailServer {
   slow = true;
+  readonly #unanswered: (() => void)[] = [];
   /** Mails whose text came, answered or not. */
   readonly begun = new Happenings<Taken>();
   /** Mails that it said it has. */
@@ -22,9 +23,12 @@ export class SlowMailServer {
       text(stream).then((mail) => {
         const one = { messageId: /^message-id:\s*(\S+)/im.exec(mail)?.[1] ?? '', to: session.envelope.rcptTo.map((r) => r.address).join(', ') };
         this.begun.add(one);
-        if (this.slow) return;
-        this.taken.add(one);
-        done();
+        const answer = () => {
+          this.taken.add(one);
+          done();
+        };
+        if (this.slow) this.#unanswered.push(answer);
+        else answer();
       }, done);
     },
   });
@@ -34,6 +38,12 @@ export class SlowMailServer {
     this.#server.on('error', () => undefined);
     await new Promise<void>((resolve) => this.#server.listen(0, '127.0.0.1', resolve));
     return `smtp://127.0.0.1:${(this.#server.server.address() as AddressInfo).port}`;
+  }
+
+  /** It was slow, not dead: whoever still waits is told now. */
+  answerAll(): void {
+    this.slow = false;
+    for (const answer of this.#unanswered.splice(0)) answer();
   }
 
   close(): Promise<void> {

@@ -141,7 +141,7 @@ describe('the audit', () => {
   const last = (order: string | null, action: string) => one<{ by: string; role: string; practice: string } | undefined>('SELECT by, role, practice_id AS practice FROM audit WHERE order_id IS NOT DISTINCT FROM $1 AND action = $2 ORDER BY id DESC LIMIT 1', [order, action]);
   const count = async () => Number((await one<{ n: string }>('SELECT count(*) AS n FROM audit')).n);
 
-  it.each(['/api/orders', '/api/dogs', '/api/people', '/api/search?q=Heron', '/api/day-board', '/api/practice'])('has a row for every look at a list with people in it: %s', async (url) => {
+  it.each(['/api/orders', '/api/dogs', '/api/people', '/api/search?q=Heron', '/api/day-board', '/api/practice', '/api/dogs.csv', '/api/people.csv', '/api/orders/export.csv'])('has a row for every look at a list with people in it: %s', async (url) => {
     const marit = await signIn(open.url, 'marit@weirside.example');
     const before = await count();
     expect((await marit.get(url)).status).toBe(200);

@@ -15,6 +15,7 @@ import { TestClock } from '#libs/platform/clock/test-clock';
 import { Db } from '#libs/platform/database/db';
 import { DiskFileStore } from '#libs/platform/files/disk-file-store';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
+import { Outgoing } from '#libs/platform/outgoing/outgoing';
 import { prepareQueue } from '#libs/platform/queue/prepare-queue';
 import { verifyRequester } from '#libs/steps/requests/answer-request';
 import { eraseRequester } from '#libs/steps/requests/erase-requester';
@@ -191,14 +192,14 @@ describe('after a restore', () => {
     await verifyRequester(asManager, manager, rows[0]!.id, 'Showed a passport at the desk.');
     await eraseRequester(asManager, manager, rows[0]!.id);
     const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
-    await writeTombstones({ ...asManager, files: filesOf('original'), mailer, mailDomain: 'cotyla.example', tombstones: ledger });
+    await writeTombstones({ ...asManager, files: filesOf('original'), mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }), tombstones: ledger });
     await before.close();
 
     restored = await newDatabase();
     await prepareQueue({ ownerUrl: restored.ownerUrl, logins: ['cotyla_worker'] });
     expect((await restoreInto(restored, 'restored', { tombstones: [ledger] })).erasedAgain).toBe(1);
     db = new Db(restored.workerUrl, { connections: 6 });
-    deps = { db, clock, files: filesOf('restored'), publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example' };
+    deps = { db, clock, files: filesOf('restored'), publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }) };
   }, 60_000);
   afterAll(async () => {
     await worker.close(10);

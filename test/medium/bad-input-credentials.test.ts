@@ -17,8 +17,10 @@ beforeAll(async () => {
 afterAll(() => open.close());
 
 const NAME = '__Host-cotyla';
-const OPEN_TO_ALL = ['/api/health', '/api/sign-in', '/api/sign-out', '/api/links/open', '/api/join', '/api/first-run', '/api/demo-sign-ins', '/api/certificates'];
-const closed = () => routesOf(open.api).map((route) => route.split(' ') as ['GET' | 'POST', string]).filter(([, path]) => !OPEN_TO_ALL.some((p) => path.startsWith(p)));
+const OPEN_TO_ALL = ['/api/health', '/api/sign-in', '/api/sign-out', '/api/links/open', '/api/join', '/api/first-run', '/api/demo-sign-ins', '/api/certificates', '/api/results-in/messages', '/api/results-in/fhir'];
+/** Asked by programs with a key, not by people with a session: test/medium/fhir. */
+const BY_KEY = ['/fhir/'];
+const closed = () => routesOf(open.api).map((route) => route.split(' ') as ['GET' | 'POST', string]).filter(([, path]) => ![...OPEN_TO_ALL, ...BY_KEY].some((p) => path.startsWith(p)));
 const filled = (path: string) => path.replace(':n', '0').replace(/:\w+/g, known.ids.order);
 
 describe('without a session that stands', () => {

@@ -67,7 +67,7 @@ describe('what a study says before it is booked', () => {
       const at = new Date('2026-10-01T10:00:00Z');
       await tx.fact.create({ data: { orderId: order, id: randomUUID(), type: 'resultAccepted', at, rec: at, by: 'x', byName: 'x', role: 'vet', practice: ground.weir.id, body: { study: part, result: 'r' } } });
     });
-    const options = await ask(dog.id, { studies: [{ protocol: 'elbow', version: '1', centre: ground.centre }] });
+    const options = await ask(dog.id, { studies: [{ protocol: 'elbow', version: '2', centre: ground.centre }] });
     // 180 days after 1 October 2026; our own interval, no source
     expect(options.studies.find((s) => s.protocol === 'elbow')!.problems).toMatchObject([{ code: 'REPEAT_TOO_SOON', earliestDate: '2027-03-30' }]);
     expect(options.slots[0]!.day).toBe('2027-03-30');

@@ -124,6 +124,10 @@ describe('restriction', () => {
     expect(road.screen.messages.find((m) => m.detail === 'waits: RESTRICTED')).toBeDefined();
   });
 
+  it('books nothing new for the person until it is lifted', async () => {
+    await expect(Road.book(server, { dog: 'Corrie', studies: [['elbow', 'threnfold']], inDays: 9 })).rejects.toThrow(/422/);
+  });
+
   it('outlives its request, and when it is lifted what waited goes, once', async () => {
     await does(request, 'closed', { outcome: 'done', words: 'Told by letter.' });
     const before = links();

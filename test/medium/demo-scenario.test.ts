@@ -1,15 +1,21 @@
+import { randomUUID } from 'node:crypto';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { holdWords } from '#libs/pathway/words';
 import { studySteps, visitSteps } from '#libs/pathway/steps';
+import { fhirTypes } from '#libs/fhir/resources';
+import { TestClock } from '#libs/platform/clock/test-clock';
 import { Db } from '#libs/platform/database/db';
 import { DiskFileStore } from '#libs/platform/files/disk-file-store';
+import { askedOf } from '#libs/steps/fhir/asked';
+import { search } from '#libs/steps/fhir/search';
 import { fillDemo } from '#seed/fill-demo';
 import { today } from '#seed/scenario/today';
 import type { Plan } from '#seed/scenario/plan';
 import type { Road } from '#seed/roads/road';
 import { cloneDatabase, type TestDatabase } from '#test/support/database';
+import { faultsOf } from '#test/support/fhir-definitions';
 
 let database: TestDatabase;
 let db: Db;
@@ -39,7 +45,7 @@ describe('the demo', () => {
   beforeAll(async () => {
     await open();
     roads = (await fill(NOW))!;
-  }, 120_000);
+  }, 300_000);
   afterAll(close);
 
   it('shows dogs at every step, with what is missing in words, and every fact counts', async () => {
@@ -62,6 +68,14 @@ describe('the demo', () => {
     expect(counts.rejected).toBeGreaterThan(0);
   });
 
+  it('sets dogs beside their breed: with a full picture, with a warning, and with the reason why not', async () => {
+    const standingOf = (dog: string) => roads.find((road) => road.dog.call === dog)!.facts.flatMap((f) => (f.type === 'letterReleased' ? [f.detail?.standing] : []));
+    expect(standingOf('Brannoch')).toEqual([expect.objectContaining({ kind: 'place', n: 186, warning: false, senders: { litter: 36, chosen: 150 }, unsent: 19 })]);
+    expect(standingOf('Cinder')).toEqual([expect.objectContaining({ kind: 'place', n: 64, warning: true })]);
+    expect(standingOf('Kestrel')).toEqual([{ kind: 'none', why: 'tooFew', region: 'hip', n: 13 }]);
+    expect(standingOf('Cobble')).toEqual([{ kind: 'none', why: 'noValue', region: 'hip', n: null }]);
+  });
+
   it('leaves the worker a handful of mails, each with its job, and none of long ago', async () => {
     const { mails, jobs } = await db.system('looking', async (tx) => ({
       mails: await tx.message.findMany({ where: { state: 'waiting', notBefore: null } }),
@@ -73,6 +87,18 @@ describe('the demo', () => {
     const waiting = new Set(jobs.map((job) => (job.payload as { message: string }).message));
     expect(mails.every((m) => waiting.has(m.id))).toBe(true);
   });
+
+  it('reads as FHIR in which the published definitions find no fault, in each practice', async () => {
+    const homes = await db.system('looking', (tx) => tx.practice.findMany({ select: { id: true } }));
+    const deps = { db, clock: new TestClock(new Date(NOW)), publicUrl: 'https://cotyla.example' };
+    for (const { id: practice } of homes) {
+      for (const type of fhirTypes.filter((t) => t !== 'RelatedPerson')) {
+        const asked = askedOf(type, { _count: '200' });
+        const bundle = await search(deps, { id: randomUUID(), name: 'a test', practice, scopes: ['orders', 'results', 'owners'] }, asked);
+        for (const { resource } of bundle.entry ?? []) expect({ id: `${type}/${resource!.id}`, faults: faultsOf(resource!) }).toEqual({ id: `${type}/${resource!.id}`, faults: [] });
+      }
+    }
+  }, 120_000);
 
   it('is filled in once', async () => {
     expect(await fill(NOW)).toBeUndefined();

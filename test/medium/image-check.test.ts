@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
-import { checkImage } from '#libs/platform/files/image-check';
-import type { ImageRefused } from '#libs/platform/files/image-refused';
+import { checkImage } from '#libs/dicom/check-image';
+import type { ImageRefused } from '#libs/dicom/image-refused';
 import { dicomFile, pixels16 } from './files-support/dicom-file.js';
 
 const noise = (width: number, height: number, channels: 1 | 3 = 1) =>
@@ -107,6 +107,7 @@ describe('a DICOM file', () => {
       exposureIndex: 412,
       targetExposureIndex: undefined,
       deviationIndex: -0.7,
+      procedures: [],
     });
   });
 

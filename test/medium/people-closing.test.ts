@@ -84,6 +84,26 @@ describe('a practice that closes', () => {
   });
 });
 
+describe('an order whose visit is still to come', () => {
+  let road: Road;
+  beforeAll(async () => {
+    server = await startServer();
+    road = await Road.book(server, { dog: 'Kestrel', studies: [['elbow', 'threnfold']], inDays: 20 });
+  }, 90_000);
+  afterAll(async () => { await server.close(); });
+
+  it('gives its day back when it is handed over, tells the owner, and leaves a new day to the new practice', async () => {
+    const [manager, weirside] = await Promise.all(['Pell Vantry', 'Marit Oskar'].map((name) => server.as(name))) as [Session, Session];
+    await manager.send('/api/practice/closing', { lastDay: addDays(road.today, 30) });
+    await road.look();
+    await road.act('manager', 'handOver', road.id, { to: server.scheme.houses.weirside.id, ownerAgreed: true });
+    expect((await server.mail.wait(road.email, /Weirside Animal Practice looks after you now/)).text).toMatch(/The visit with us on .* is cancelled/);
+    expect(await server.look((tx) => tx.slot.count({ where: { orderId: road.id } }))).toBe(0);
+    const theirs = await weirside.read<OrderScreen>(`/api/orders/${road.id}`);
+    expect(theirs.next.filter((n) => n.allowed).map((n) => n.action)).toContain('openVisit');
+  });
+});
+
 describe('a centre that is closed', () => {
   let road: Road;
   let desk: Session;
@@ -137,6 +157,16 @@ describe('a centre that is closed', () => {
     await road.look();
     await road.act('desk', 'clearCause', study().id, { cause });
     expect(codes()).not.toContain('UNPAID');
+  });
+
+  it('has a cause by itself when the reminder to it comes back', async () => {
+    server.mail.nextTo('films@threnfold.example', 'refused');
+    await server.until(road.at(10, '09:00'));
+    await server.sweep();
+    await server.until(road.at(10, '09:01'));
+    await road.look();
+    expect(study().chase).toMatchObject({ act: 'escalate', cause: 'bounced', reminders: 1 });
+    await road.act('desk', 'clearCause', study().id, { cause: 'bounced' });
   });
 
   it('for good tells the owner, asks for another centre, and asks the owner anew', async () => {

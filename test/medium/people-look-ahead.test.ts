@@ -1,7 +1,7 @@
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { addDays } from '#libs/pathway/days';
 import { addToOutbox } from '#libs/platform/database/outbox';
-import { hipLaxity } from '#libs/science/protocols/hip-laxity';
+import { findProtocol, installStudies } from '#libs/science/protocols/catalogue';
 import { schedules } from '#apps/worker/schedules';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
@@ -44,6 +44,9 @@ it('an accreditation that ends before the day holds the visit, with its ways out
   await night();
   await night();
   expect(await checks()).toBe(before + 1);
+  const told = server.mail.all.filter((m) => m.subject.includes('something has changed'));
+  expect(told.map((m) => m.text)).toEqual([expect.stringContaining(road.screen.accession)]);
+  expect(told[0]!.text).toMatch(/operator/);
   const hold = road.screen.holds.find((h) => h.code === 'NOT_FIT')!;
   expect(hold.rest).toMatch(/operator/);
   for (const way of ['book', 'leaveStudyOut', 'offerReferral']) expect(hold.ways).toContain(way);
@@ -78,12 +81,10 @@ it('a device whose check ends before the day holds it too', async () => {
 
 describe('a newer version of the protocol', () => {
   // Only for this test: the next version, with a text of its own.
-  const next = { ...hipLaxity.at(-1)!, version: '99', consentText: 'hip-laxity-99' };
   beforeAll(async () => {
-    hipLaxity.push(next);
+    installStudies([{ ...findProtocol('hipLaxity', '2')!, version: '99', consentText: 'hip-laxity-99' }]);
     await night();
   });
-  afterAll(() => { hipLaxity.pop(); });
 
   it('holds the study until somebody has read what changed, and then asks the owner again', async () => {
     expect(road.screen.holds.find((h) => h.code === 'PROTOCOL_CHANGED')!.ways).toEqual(expect.arrayContaining(['seeProtocolChange', 'leaveStudyOut']));

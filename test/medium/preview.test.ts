@@ -1,6 +1,6 @@
 import sharp from 'sharp';
-import { checkImage } from '#libs/platform/files/image-check';
-import { makePreview } from '#libs/platform/files/preview';
+import { checkImage } from '#libs/dicom/check-image';
+import { makePreview } from '#libs/dicom/preview';
 import { dicomFile, pixels16, type DicomFile } from './files-support/dicom-file.js';
 
 async function previewOf(content: Buffer) {
@@ -8,6 +8,9 @@ async function previewOf(content: Buffer) {
   if (!preview.made) throw new Error(preview.sentence);
   return { ...preview, grey: [...(await sharp(preview.content).greyscale().raw().toBuffer())] };
 }
+
+const BASELINE = '1.2.840.10008.1.2.4.50';
+const even = (stream: Buffer) => (stream.length % 2 ? Buffer.concat([stream, Buffer.alloc(1)]) : stream);
 
 /** One even shade in each corner block, large enough that JPEG keeps it. */
 function steps(values: number[], file: Partial<DicomFile> = {}): Buffer {
@@ -64,10 +67,21 @@ describe('the preview', () => {
     expect(first).toBeGreaterThanOrEqual(0);
   });
 
-  it('is not made of a compressed DICOM file, and says so', async () => {
-    const jpeg = await sharp({ create: { width: 16, height: 16, channels: 3, background: '#888' } }).greyscale().jpeg().toBuffer();
-    const even = jpeg.length % 2 ? Buffer.concat([jpeg, Buffer.alloc(1)]) : jpeg;
-    const file = dicomFile({ pixels: [even], transferSyntax: '1.2.840.10008.1.2.4.50', rows: 16, columns: 16, bitsAllocated: 8 });
-    expect(await makePreview(file, await checkImage(file))).toEqual({ made: false, reason: 'COMPRESSED_DICOM', sentence: expect.stringContaining('No preview') });
+  it('of a DICOM file that was compressed as JPEG is made', async () => {
+    const jpeg = await sharp({ create: { width: 16, height: 16, channels: 3, background: '#888' } }).toColourspace('b-w').jpeg().toBuffer();
+    const file = dicomFile({ pixels: [even(jpeg)], transferSyntax: BASELINE, rows: 16, columns: 16, bitsAllocated: 8, window: { centre: 128, width: 256 } });
+    near([0x88], [(await previewOf(file)).grey[100]]);
+  });
+
+  it('is not made of a kind that nothing here decodes, and says so', async () => {
+    const jpeg = await sharp({ create: { width: 16, height: 16, channels: 3, background: '#888' } }).toColourspace('b-w').jpeg().toBuffer();
+    const file = dicomFile({ pixels: [even(jpeg)], transferSyntax: '1.2.840.10008.1.2.4.51', rows: 16, columns: 16, bitsAllocated: 8 });
+    expect(await makePreview(file, await checkImage(file))).toMatchObject({ made: false, reason: 'KIND_NOT_SHOWN', sentence: expect.stringContaining('export it uncompressed') as unknown });
+  });
+
+  it('is not made of a stream that claims another size than its file, and says so', async () => {
+    const jpeg = await sharp({ create: { width: 4000, height: 16, channels: 3, background: '#888' } }).toColourspace('b-w').jpeg().toBuffer();
+    const file = dicomFile({ pixels: [even(jpeg)], transferSyntax: BASELINE, rows: 16, columns: 16, bitsAllocated: 8 });
+    expect(await makePreview(file, await checkImage(file))).toMatchObject({ made: false, reason: 'NOT_DECODED' });
   });
 });

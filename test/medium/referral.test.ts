@@ -70,6 +70,17 @@ describe('an offer', () => {
   });
 });
 
+describe('what is done at home alone', () => {
+  const AT_HOME = ['acceptEstimate', 'erasePerson', 'handOver', 'offerReferral', 'recordTransfer'];
+
+  it('is no button at the practice that was asked, and is refused there with the name of whom to ask', async () => {
+    const { next, visits } = await asked!.read<OrderScreen>(`/api/orders/${road.id}`);
+    expect(next.filter((n) => n.yours && AT_HOME.includes(n.action))).toEqual([]);
+    const answer = await does(asked!, 'acceptEstimate', { payer: road.dog.person.id, how: 'phone', totalMinor: visits[0]!.estimate?.totalMinor ?? 0 });
+    expect([answer.status, (answer.body as { message: string }).message]).toEqual([403, expect.stringContaining(`Accepting the estimate is for the practice that this order belongs to, ${road.house.name}.`)]);
+  });
+});
+
 describe('declined', () => {
   it('tells the practice that asked why, and the other one sees the order no longer', async () => {
     expect((await does(asked!, 'closeReferral', { answer: 'takenBack', why: 'We have no time.' })).status).toBe(403);

@@ -80,6 +80,14 @@ describe('two readings of the same films that do not agree', () => {
     expect((await road.attempt('vet', 'releaseLetter', study.id, {})).status).toBe(422);
   });
 
+  it('are sent back to the centre with the question which stands, and who asked is shown', async () => {
+    await road.act('desk', 'askWhichStands', road.study().id, {});
+    const { text } = await server.mail.wait('films@threnfold.example', /Two readings of package/);
+    expect(text).toMatch(/K-2, which came as a file on .*: Left hip 0\.14; Right hip 0\.44\./);
+    expect(text).toMatch(/K-3, which came as a file on .*: Left hip 0\.41; Right hip 0\.44\./);
+    expect(road.study().conflict!.asked).toEqual([{ at: expect.any(String) as string, by: road.name('desk') }]);
+  });
+
   it('are settled by what somebody at the centre says, who is named', async () => {
     const [, keep] = road.study().results;
     const unnamed = await road.attempt('vet', 'settleConflict', road.study().id, { keep: keep!.id, why: 'Read off the sheet again.', saidBy: '' });

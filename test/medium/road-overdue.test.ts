@@ -51,7 +51,15 @@ it('counts working days: from a Tuesday three to a Friday, ten over the centreâ€
 });
 
 it('reminds nobody on the day that is due, over the weekend, or on the centreâ€™s free day, though the hold stands', async () => {
-  for (const day of [3, 4, 5, 6]) await morning(day);
+  const elbowsLink = await AtReader.of(alder, elbows().id);
+  await morning(3);
+  const lateAtReader = async () => (await elbowsLink.session.read<{ rows: { overdue: boolean }[] }>('/api/reader/packages')).rows[0]!.overdue;
+  expect(await lateAtReader()).toBe(false);
+  // Half past midnight at the centre, when it is still the day before in UTC.
+  await server.until(alder.at(4, '00:30'));
+  await alder.look();
+  expect([elbows().chase!.overdue, await lateAtReader()]).toEqual([true, true]);
+  for (const day of [4, 5, 6]) await morning(day);
   expect(digests()).toEqual([]);
   expect(elbows().chase).toMatchObject({ overdue: true, act: 'none', reminders: 0 });
   expect(alder.screen.holds.map((h) => h.code)).toContain('NOT_ACKNOWLEDGED');

@@ -1,5 +1,7 @@
+import { createHash } from 'node:crypto';
 import type { CapturedMail } from '#libs/platform/mail/capture-server';
 import { readPdf } from '#test/support/read-pdf';
+import { readDataSet } from '#libs/dicom/read-data-set';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
 import { dispatch, getRead, release } from '#test/support/study-legs';
@@ -26,7 +28,7 @@ describe('a film that is taken again', () => {
   beforeAll(async () => { road = await asleep({ dog: 'Gale', studies: [['hipLaxity', 'threnfold']] }); });
 
   it('needs a reason', async () => {
-    const first = await takeView(road, 'vdExtended');
+    const first = await takeView(road, 'vdExtended', 'dicom');
     const refused = await road.attempt('operator', 'judgeView', road.study().id, { exposure: first, verdict: 'retake', reasons: [] });
     expect(refused.status).toBe(400);
     expect(refused.body).toMatchObject({ code: 'BAD_INPUT', fields: [{ path: 'reasons', message: 'Say why the view is to be taken again.' }] });
@@ -42,6 +44,13 @@ describe('a film that is taken again', () => {
     expect(reader.screen.images.map((i) => [i.view, i.attempt, i.accepted])).toEqual([['vdExtended', 1, false], ['vdExtended', 2, true], ['vdCompression', 1, true], ['vdDistraction', 1, true]]);
     const files = await unzip(await reader.session.bytes(`${reader.path}/zip`));
     expect([...files.keys()].filter((name) => name.includes('vdExtended'))).toHaveLength(2);
+    const { films } = JSON.parse(files.get('manifest.json')!.toString()) as { films: { file: string; sha256: string; sealed: string }[] };
+    for (const { file, sha256 } of films) expect(createHash('sha256').update(files.get(file)!).digest('hex')).toBe(sha256);
+    // The machine wrote whose dog it is into its film; only that one was changed on its way out.
+    expect(films.map(({ sha256, sealed }) => sha256 === sealed)).toEqual([false, true, true, true]);
+    const [machine] = films;
+    expect(readDataSet(files.get(machine!.file)!).elements).toHaveProperty('x00120064');
+    for (const word of ['Ownername', 'Calledname', 'OURNUMBER']) expect(files.get(machine!.file)!.includes(word)).toBe(false);
   });
 });
 

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { withAKill } from '#test/support/after-a-kill';
 import { readPdf } from '#test/support/read-pdf';
 import { bookAgain } from '#test/support/read-again';
 import { Road } from '#test/support/road';
@@ -58,19 +59,7 @@ describe('the tablet without a network', () => {
 
 describe('going home', () => {
   it('the sheet is printed and mailed, also when the worker dies on the way', async () => {
-    const afterMs = Math.floor(Math.random() * 400);
-    console.log(`The worker is killed after ${afterMs} ms.`);
-    await server.killingWorker(() => road.act('nurse', 'giveSheet', road.visit.id, { to: road.dog.person.name }).then(() => undefined), afterMs);
-    await server.settled();
-    await server.sweep();
-    await road.look();
-    const unknown = road.screen.messages.filter((m) => GOES_HOME.test(m.subject ?? '') && m.state === 'unknown');
-    // A mail that a dying worker had in its hands is sent again by a person only, who has asked whether it came.
-    for (const m of unknown) {
-      const arrived = server.mail.to(road.email).some((one) => GOES_HOME.test(one.subject));
-      await (await road.as('desk')).send(`/api/orders/${road.id}/messages/${m.id}/resolve`, { arrived });
-    }
-    await server.settled();
+    await withAKill(road, () => road.act('nurse', 'giveSheet', road.visit.id, { to: road.dog.person.name }));
     expect(server.mail.to(road.email).filter((m) => GOES_HOME.test(m.subject))).toHaveLength(1);
     const paper = await (await road.as('nurse')).bytes(`/api/orders/${road.id}/documents/${road.visit.sheet!.document}`);
     expect((await readPdf(paper)).text.replace(/\s+/g, ' ')).toContain('Not all pictures were taken.');

@@ -4,6 +4,7 @@ import type { CertificateCheck } from '#libs/contracts/screens/owner';
 import { readCode, verifyFacts } from '#libs/documents/check-code';
 import { addDays } from '#libs/pathway/days';
 import { withAKill } from '#test/support/after-a-kill';
+import { countedAnew, counts } from '#test/support/counts';
 import { readPdf } from '#test/support/read-pdf';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
@@ -89,6 +90,12 @@ describe('the same dog, screened again for a better number', () => {
     expect(again.study().earlier).toMatchObject({ accession: first.screen.accession, joints: [{ words: '0.58' }, { words: '0.62' }] });
     expect(again.study().earlier!.changes).toHaveLength(2);
     expect(again.study().earlier!.counts).toContain(`the reading of order ${first.screen.accession} counts`);
+  });
+
+  it('is counted in the statistics by the first reading, as if everything were counted anew', async () => {
+    const stored = await counts(server);
+    expect(stored.dogs.filter((d) => d.dogId === first.dog.id)).toMatchObject([{ state: 'counted', reading: first.study().results[0]!.id, dogValue: 62 }]);
+    expect(await countedAnew(server)).toEqual(stored);
   });
 
   it('leaves both papers in force: each says what was read on its day', async () => {

@@ -80,6 +80,10 @@ it('gives the same coded reasons on the page, in the file, on the paper, in the 
 
 it('has no standing', async () => {
   for (const check of [hips(), elbows()]) expect(check.results[0]!.dog).toMatch(/^at least|^Incomplete/);
+  const { results } = await owner.read<OwnerPage>('/api/owner');
+  expect([hips(), elbows(), ...results].map((r) => r.standing?.line ?? null)).toEqual([null, null, null, null]);
+  const rows = await server.look((tx) => tx.countingRow.findMany({ where: { dogId: road.dog.id, state: 'counted' } }));
+  expect(rows).toEqual([]);
   expect(JSON.stringify(road.screen)).not.toMatch(/percentile|rank/i);
 });
 

@@ -4,10 +4,12 @@ import type { SchemeScreen } from '#libs/contracts/screens/board';
 import { evaluate } from '#libs/pathway/evaluate';
 import { readOrder } from '#libs/steps/record/order-record';
 import { withAKill } from '#test/support/after-a-kill';
+import { countedAnew, counts } from '#test/support/counts';
 import { readPdf } from '#test/support/read-pdf';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
 import { getRead, release, type AtReader } from '#test/support/study-legs';
+import { longerShare, timesInTurn } from '#test/support/told-apart';
 import { throughTheVisit } from '#test/support/visit-legs';
 import type { Session } from '#test/support/session';
 
@@ -94,6 +96,15 @@ it('leaves counts that equal those of a rebuild from the facts', async () => {
   }
 });
 
+it('counts the one dog by its right reading, the other by none, and as if everything were counted anew', async () => {
+  const stored = await counts(server);
+  const laxity = (road: Road) => stored.dogs.find((d) => d.dogId === road.dog.id && d.protocol === 'hipLaxity');
+  // 0.66 in whole steps: the looser hip speaks for the dog.
+  expect(laxity(here)).toMatchObject({ state: 'counted', dogValue: 66 });
+  expect(laxity(there)?.state).not.toBe('counted');
+  expect(await countedAnew(server)).toEqual(stored);
+});
+
 it('lets neither practice find the other’s dog by search, by API, or by what an error says', async () => {
   for (const road of both()) {
     const desk = await road.as('desk');
@@ -113,5 +124,25 @@ it('lets neither practice find the other’s dog by search, by API, or by what a
     for (const words of wordsOf(strange).filter((w) => w !== strange.house.name)) expect(record.includes(words)).toBe(false);
   }
 });
+
+/** Fixed beforehand: with two hundred answers that cannot be told apart the share leaves these bounds once in a hundred thousand times. */
+const [ROUNDS, BOUNDS] = [100, [0.3, 0.7]] as const;
+
+it('takes as long to say that it does not know the other’s dog as that it does not know one that is not there', async () => {
+  const desk = await here.as('desk');
+  const nobody = '7f1d2c7e-6a4b-4c1e-9f0a-2b3c4d5e6f70';
+  const asks: [string, string, (id: string) => PromiseLike<{ status: number }>][] = [
+    ['an order', there.id, (id) => desk.get(`/api/orders/${id}`)],
+    ['a dog', there.dog.id, (id) => desk.get(`/api/dogs/${id}`)],
+    ['an action', there.id, (id) => desk.post(`/api/orders/${id}/actions/namePayer`, { key: nobody, version: 1, on: id, input: { payer: nobody } })],
+  ];
+  for (const [what, theirs, ask] of asks) {
+    const one = (id: string, status = 404) => async () => expect((await ask(id)).status).toBe(status);
+    const share = longerShare(...(await timesInTurn(ROUNDS, [one(theirs), one(nobody)])));
+    // Answers that differ in what was done for them are told apart by the same means.
+    if (what === 'an order') expect(longerShare(...(await timesInTurn(ROUNDS / 2, [one(here.id, 200), one(nobody)])))).toBeGreaterThan(BOUNDS[1]);
+    expect([what, share > BOUNDS[0] && share < BOUNDS[1] ? 'cannot be told apart' : `longer in ${share} of pairs`]).toEqual([what, 'cannot be told apart']);
+  }
+}, 120_000);
 
 it('nothing broke inside the server', () => expect(server.errors).toEqual([]));

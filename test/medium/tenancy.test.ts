@@ -57,12 +57,14 @@ describe('ids of another practice are answered as ids of nobody', () => {
       if (statuses.size > 0) expect([...statuses].filter((status) => status !== 403)).toEqual([404]);
       expect(await contentOf(open.owner)).toEqual(before);
       expect(open.broken).toEqual([]);
-    });
+      // The route of all actions is tried with every one of them.
+    }, 240_000);
   }
 });
 
 describe('lists', () => {
-  const urls = ['/api/day-board', '/api/orders?show=all', '/api/orders?show=all&q=Heron', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/breeds', '/api/dogs', '/api/dogs?q=Heron', '/api/people', '/api/people?q=Wist', '/api/practice', '/api/mailbox', '/api/scheme', '/api/reader/packages', '/api/owner', '/api/me'];
+  const files = ['/api/dogs.csv', '/api/people.csv', '/api/dog-twins.csv', '/api/waiting-list.csv', '/api/unmatched.csv', '/api/requests/export.csv', '/api/mailbox.csv', '/api/centre-bills/export.csv', '/api/orders/results.csv', '/api/reader/packages/export.csv'];
+  const urls = ['/api/day-board', '/api/orders?show=all', '/api/orders?show=all&q=Heron', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/breeds', '/api/dogs', '/api/dogs?q=Heron', '/api/people', '/api/people?q=Wist', '/api/practice', '/api/mailbox', '/api/fees?show=all', '/api/fees/export.csv?show=all', '/api/centre-bills', '/api/centre-bills/lines?show=all', '/api/centre-bills/lines.csv?show=all', '/api/centre-bills/unbilled', '/api/centre-bills/unbilled.csv', '/api/scheme', '/api/reader/packages', '/api/unmatched', '/api/practice/machines', '/api/practice/keys', '/api/practice/webhooks', '/api/practice/channels', '/api/owner', '/api/me', ...files];
 
   it('hold nothing of another practice, whoever looks', async () => {
     for (const stranger of strangers) {
@@ -79,10 +81,17 @@ describe('lists', () => {
 
   it('show their own practice’s people what is theirs, so that the test above could have failed', async () => {
     const marit = await signIn(open.url, 'marit@weirside.example');
-    for (const url of ['/api/orders?show=all', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/dogs', '/api/people', '/api/practice', `/api/day-board?day=${weirside.day}`]) {
+    for (const url of ['/api/orders?show=all', '/api/orders/export.csv?show=all', '/api/search?q=Heron', '/api/dogs', '/api/people', '/api/practice', '/api/fees?show=all', '/api/centre-bills', '/api/centre-bills/lines?show=all', `/api/day-board?day=${weirside.day}`, '/api/dogs.csv', '/api/people.csv', '/api/centre-bills/export.csv']) {
       const text = JSON.stringify((await marit.get(url)).body);
       expect({ url, seen: weirside.words.filter((word) => text.includes(word)).length }).not.toEqual({ url, seen: 0 });
     }
+  });
+
+  it('count the images without an order of their own practice alone', async () => {
+    const waiting = async (email: string) => ((await (await signIn(open.url, email)).get('/api/day-board')).body as { unmatched: number }).unmatched;
+    expect([await waiting('marit@weirside.example'), await waiting('pell@hillfoot.example')]).toEqual([1, 1]);
+    const { rows } = await open.owner.query('SELECT 1 FROM received_image');
+    expect(rows).toHaveLength(2);
   });
 
   it('hold nothing of another practice on paper either', async () => {

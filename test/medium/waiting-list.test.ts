@@ -44,6 +44,8 @@ it('a visit waits in the order of asking, once, and keeps the time it has', asyn
   }
   await server.settled();
   expect((await list()).map((r) => [r.dog, r.day, r.start, r.offer])).toEqual([['Moss', first.slot.day, first.slot.start, null], ['Wenna', second.slot.day, second.slot.start, null]]);
+  const file = (await (await desk()).bytes('/api/waiting-list.csv')).toString();
+  expect([first, second].map((road) => file.includes(`${road.screen.accession},${road.dog.call},`))).toEqual([true, true]);
   const again = await (await desk()).post(`/api/orders/${first.id}/waiting`, { key: randomUUID(), visit: first.visit.id });
   expect([again.status, (again.body as { code: string }).code]).toEqual([409, 'ALREADY_THERE']);
 });

@@ -12,6 +12,12 @@ export function randomMoment(what: string): number {
 export async function withAKill(road: Road, work: () => Promise<unknown>): Promise<void> {
   const { server } = road;
   await server.killingWorker(async () => void (await work()), randomMoment(expect.getState().currentTestName ?? 'preparing'));
+  await takenOver(road);
+}
+
+/** Another worker has done what the dead one left, and what nobody knows of it a person has looked into. */
+export async function takenOver(road: Road): Promise<void> {
+  const { server } = road;
   await server.settled();
   // What was claimed by a worker that died is found by the sweep.
   await server.until(new Date(server.clock.now().getTime() + 4 * 60_000));
@@ -35,6 +41,12 @@ async function sayWhatCame(road: Road): Promise<void> {
       for (const letter of study.letters) for (const to of letter.outcomes.filter((o) => o.outcome === 'unknown')) await road.act('desk', 'resolveLetter', study.id, { letter: letter.id, to: to.to, arrived });
     }
   }
+  await sentOnce(road);
+}
+
+/** Nothing waits, and no mail came twice. */
+export async function sentOnce(road: Road): Promise<void> {
+  const { server } = road;
   await server.settled();
   await road.look();
   expect(road.screen.messages.filter((m) => !['delivered', 'dropped', 'waiting'].includes(m.state))).toEqual([]);

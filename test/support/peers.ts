@@ -7,7 +7,16 @@ const peers = {
   chromium: 'chromium',
   pdftotext: 'poppler-utils',
   pdftoppm: 'poppler-utils',
+  storescu: 'dcmtk',
+  dciodvfy: 'dicom3tools',
+  Orthanc: 'orthanc-dicomweb',
+  openssl: 'openssl',
+  gdcmconv: 'libgdcm-tools',
+  'python3-pydicom': 'python3-pydicom',
 } as const;
+
+/** Where a peer is that is no program but a folder of files. */
+const folders: Partial<Record<string, string>> = { 'python3-pydicom': '/usr/lib/python3/dist-packages/pydicom/data' };
 
 export type Peer = keyof typeof peers;
 
@@ -20,10 +29,10 @@ function isExecutable(file: string): boolean {
   }
 }
 
-/** Where the program is, or undefined. */
+/** Where the program or the folder is, or undefined. */
 export function findPeer(peer: Peer): string | undefined {
-  const folders = (process.env.PATH ?? '').split(path.delimiter);
-  return folders.map((folder) => path.join(folder, peer)).find(isExecutable);
+  const places = folders[peer] ? [folders[peer]] : (process.env.PATH ?? '').split(path.delimiter).map((folder) => path.join(folder, peer));
+  return places.find(isExecutable);
 }
 
 /** Tests that need a peer: skipped with the reason where it is not installed, failed there with REQUIRE_PEERS=1. */

@@ -11,6 +11,8 @@ export interface ReadPdf {
   lang: string | null;
   /** Roles of the structure tree in reading order, page after page. */
   tags: string[];
+  /** What stands for each picture, to whoever cannot see it. */
+  figures: string[];
   displaysTitle: boolean;
   size: [width: number, height: number];
 }
@@ -21,6 +23,12 @@ function rolesOf(node: object | null): string[] {
   return [String(node.role), ...children.flatMap(rolesOf)];
 }
 
+function altsOf(node: object | null): string[] {
+  if (!node) return [];
+  const own = 'alt' in node && typeof node.alt === 'string' ? [node.alt] : [];
+  return [...own, ...('children' in node ? (node.children as object[]).flatMap(altsOf) : [])];
+}
+
 /** What a reader and a screen reader find in a paper; for tests only. */
 export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const { getDocument } = (await import('pdfjs-dist/legacy/build/pdf.mjs' as string)) as PdfJs;
@@ -29,12 +37,15 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const document = await task.promise;
   const pages: string[] = [];
   const tags: string[] = [];
+  const figures: string[] = [];
   let size: [number, number] = [0, 0];
   for (let number = 1; number <= document.numPages; number++) {
     const page = await document.getPage(number);
     const { items } = await page.getTextContent();
     pages.push(items.map((item) => ('str' in item ? item.str + (item.hasEOL ? '\n' : '') : '')).join('').replace(/[\s\u00a0]+/g, ' '));
-    tags.push(...rolesOf(await page.getStructTree()));
+    const tree = await page.getStructTree();
+    tags.push(...rolesOf(tree));
+    figures.push(...altsOf(tree));
     const view = page.getViewport({ scale: 1 });
     size = [view.width, view.height];
   }
@@ -43,7 +54,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const preferences = (await document.getViewerPreferences()) as { DisplayDocTitle?: boolean } | null;
   await task.destroy();
   return {
-    pages, text: pages.join(' '), title: facts.Title, lang: facts.Language, tags, size,
+    pages, text: pages.join(' '), title: facts.Title, lang: facts.Language, tags, figures, size,
     displaysTitle: preferences?.DisplayDocTitle === true,
   };
 }

@@ -11,7 +11,7 @@ import { instantOf } from '#libs/steps/record/local-time';
 import type { CentreKey } from '#seed/centre';
 import { dogNamed, type DemoDog, type House } from '#seed/demo-scheme';
 import { owners } from '#seed/owners';
-import { aFilm } from './film.js';
+import { aDicomFilm, aFilm } from './film.js';
 import type { RunningServer } from './running-server.js';
 import type { Session } from './session.js';
 
@@ -97,9 +97,10 @@ export class Road {
     return (this.screen = answer.body as OrderScreen);
   }
 
-  async upload(kind: 'png' | 'jpeg' = 'png'): Promise<string> {
+  async upload(kind: 'png' | 'jpeg' | 'dicom' = 'png'): Promise<string> {
     const session = await this.as('operator');
-    const { body } = await session.upload(`/api/orders/${this.id}/images`, await aFilm(kind), `film.${kind}`).expect(201);
+    const film = kind === 'dicom' ? aDicomFilm({ animalId: this.screen.dog.animalId, day: this.today }) : await aFilm(kind);
+    const { body } = await session.upload(`/api/orders/${this.id}/images`, film, `film.${kind}`).expect(201);
     return (body as Uploaded).image;
   }
 

@@ -13,10 +13,14 @@ import { localDay } from '#libs/pathway/zones';
 import { TestClock } from '#libs/platform/clock/test-clock';
 import { Db, type Tx } from '#libs/platform/database/db';
 import { DiskFileStore } from '#libs/platform/files/disk-file-store';
+import type { FileStore } from '#libs/platform/files/file-store';
 import { Limits } from '#libs/platform/limits/limits';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
+import { Outgoing } from '#libs/platform/outgoing/outgoing';
 import { prepareQueue } from '#libs/platform/queue/prepare-queue';
 import { instantOf } from '#libs/steps/record/local-time';
+import type { StepDeps } from '#libs/steps/record/step-deps';
+import type { WorkerDeps } from '#libs/steps/worker-deps';
 import type { DemoScheme } from '#seed/demo-scheme';
 import { country } from '#seed/country';
 import { foundScheme } from '#seed/found-scheme';
@@ -32,7 +36,13 @@ export const PUBLIC_URL = 'https://cotyla.example';
 /** Api, worker and mail server over one database of their own, with the register of the demo and no order. */
 export interface RunningServer {
   url: string;
+  /** Of its database, as the owner of the tables. */
+  ownerUrl: string;
   clock: TestClock;
+  /** As the api has them, for another process of the program. */
+  deps: StepDeps & { files: FileStore };
+  /** As the worker has them. */
+  workerDeps: WorkerDeps;
   scheme: DemoScheme;
   mail: MailServer;
   /** What broke inside; a test that is not about faults expects nothing here. */
@@ -47,8 +57,8 @@ export interface RunningServer {
   until(moment: Date | string): Promise<void>;
   /** What the schedule does every half minute, and all that comes of it. */
   sweep(): Promise<void>;
-  /** While this goes on the worker is a process of its own, which is killed so much later; then another takes over. */
-  killingWorker(work: () => Promise<void>, afterMs: number): Promise<void>;
+  /** While this goes on the worker is a process of its own, which is killed so much later, or when something has happened, once for each moment; then another takes over. */
+  killingWorker(work: () => Promise<void>, ...moments: (number | (() => Promise<unknown>))[]): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -67,13 +77,13 @@ const builtPages = path.resolve(import.meta.dirname, '../../dist/web');
 /** Other tests keep the machine busy; a lock must not run out because of them. */
 const LOCK_SECONDS = 60;
 
-export async function startServer({ pages = false } = {}): Promise<RunningServer> {
+export async function startServer({ pages = false, kept, allow = [] }: { pages?: boolean; kept?: string; allow?: string[] } = {}): Promise<RunningServer> {
   if (pages && !existsSync(builtPages)) throw new Error('The web app is not built: run the tests with npm test, or node scripts/build.mjs first.');
   const port = pages ? await freePort() : 0;
   const publicUrl = pages ? `http://127.0.0.1:${port}` : PUBLIC_URL;
   const database = await cloneDatabase();
   await prepareQueue({ ownerUrl: database.ownerUrl, logins: ['cotyla_worker'] });
-  const folder = await mkdtemp(path.join(tmpdir(), 'road-'));
+  const folder = kept ?? (await mkdtemp(path.join(tmpdir(), 'road-')));
   const files = new DiskFileStore(folder);
   const clock = new TestClock(aMonday());
   const [apiDb, workerDb] = [new Db(database.apiUrl, { connections: 4 }), new Db(database.workerUrl, { connections: 6 })];
@@ -83,13 +93,15 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
   const mail = new MailServer(pages ? (caught) => keepCaught(workerDb, caught) : undefined);
   const mailUrl = await mail.start();
   const mailer = new SmtpMailer({ url: mailUrl, from: 'Aldra Basin scheme <server@cotyla.example>' });
-  const settings: Deps['settings'] = { publicUrl, demo: pages, dataFolder: folder, mail: pages ? { captured: true, from: '' } : { captured: false, url: '', from: '' } };
+  const settings: Deps['settings'] = { outgoing: { allow }, publicUrl, demo: pages, dataFolder: folder, mail: pages ? { captured: true, from: '' } : { captured: false, url: '', from: '' } };
   if (pages) await writeFile(path.join(folder, 'demo-sign-ins.json'), JSON.stringify(demoSignIns()));
   const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), ...(pages && { web: builtPages }), log: (error) => errors.push(error) });
   await api.listen(port, '127.0.0.1');
+  const outgoing = new Outgoing({ outgoing: { allow } });
+  const workerDeps: WorkerDeps = { db: workerDb, clock, files, publicUrl, mailer, outgoing, mailDomain: 'cotyla.example' };
   const queue = { backend: 'postgres' as const, url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` };
   const startHere = (locks: { stalledCheckSeconds?: number } = {}) => startWorker({
-    deps: { db: workerDb, clock, files, publicUrl, mailer, mailDomain: 'cotyla.example' }, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), lockSeconds: LOCK_SECONDS, ...locks,
+    deps: workerDeps, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), lockSeconds: LOCK_SECONDS, ...locks,
   });
   let worker = await startHere();
   const url = await api.getUrl();
@@ -125,7 +137,7 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
   };
 
   return {
-    url, clock, scheme, mail, errors, look, as, settled, sweep,
+    url, ownerUrl: database.ownerUrl, clock, deps: { db: apiDb, clock, files, publicUrl }, workerDeps, scheme, mail, errors, look, as, settled, sweep,
     until: async (moment) => {
       await settled();
       if (new Date(moment) < clock.now()) throw new RangeError('This moment has passed.');
@@ -133,15 +145,17 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
       await look((tx) => tx.$executeRaw`SELECT pg_notify('outbox', '')`);
       await settled();
     },
-    killingWorker: async (work, afterMs) => {
+    killingWorker: async (work, ...moments) => {
       await settled();
       await worker.close(10);
-      const child = await startKillable({ databaseUrl: database.workerUrl, queue, files: folder, mailUrl, now: clock.now().toISOString() });
-      try {
-        await work();
-        await pause(afterMs);
-      } finally {
-        await kill(child);
+      for (const [i, moment] of moments.entries()) {
+        const child = await startKillable({ databaseUrl: database.workerUrl, queue, files: folder, mailUrl, allow, now: clock.now().toISOString() });
+        try {
+          if (i === 0) await work();
+          await (typeof moment === 'number' ? pause(moment) : moment());
+        } finally {
+          await kill(child);
+        }
       }
       worker = await startHere({ stalledCheckSeconds: 1 });
     },
@@ -149,10 +163,11 @@ export async function startServer({ pages = false } = {}): Promise<RunningServer
       await api.close();
       await worker.close(10);
       await mail.close();
+      await outgoing.close();
       await apiDb.close();
       await workerDb.close();
       await database.drop();
-      await rm(folder, { recursive: true, force: true });
+      if (!kept) await rm(folder, { recursive: true, force: true });
     },
   };
 }

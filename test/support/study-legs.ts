@@ -7,7 +7,7 @@ import { openLink, type Session } from './session.js';
 /** Invented readings. */
 export const readings: Record<string, Joint[]> = {
   hipLaxity: [{ joint: 'left', value: 0.38 }, { joint: 'right', value: 0.44 }],
-  elbow: [{ joint: 'left', value: '0', findings: { primaryLesion: 'absent' } }, { joint: 'right', value: '1', findings: { primaryLesion: 'absent' } }],
+  elbow: [{ joint: 'left', value: '0', findings: { osteophytes: 'none', primaryLesion: 'absent' } }, { joint: 'right', value: '1', findings: { osteophytes: 'under2', primaryLesion: 'absent' } }],
 };
 
 export interface Reading { joints?: Joint[]; ref?: string; comment?: string }

@@ -11,7 +11,7 @@ const DRUG = 'Example sedative (invented)';
 
 /** From the mail that confirms the n-th booking to the last signature, on the owner's page. */
 export async function ownerSigns(road: Road, n = 1): Promise<Session> {
-  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: visit on `), n));
+  const owner = await openLink(road.server.url, await road.server.mail.wait(road.email, new RegExp(`^${road.dog.call}: (visit on|Termin am) `), n));
   await signAll(road, owner);
   return owner;
 }
@@ -59,7 +59,7 @@ export async function watch(road: Road): Promise<void> {
 }
 
 /** One film for every study of the order that has this view. */
-export async function takeView(road: Road, view: string, kind: 'png' | 'jpeg' = 'png'): Promise<string> {
+export async function takeView(road: Road, view: string, kind: 'png' | 'jpeg' | 'dicom' = 'png'): Promise<string> {
   await watch(road);
   const serves = road.screen.studies.filter((s) => findProtocol(s.protocol, s.version)!.views.some((v) => v.code === view)).map((s) => s.id);
   const image = await road.upload(kind);

@@ -27,8 +27,8 @@ export interface BenchGround {
 /** The connections of one process, ours and the bare one alike. */
 export const CONNECTIONS = 12;
 
-/** The built api over a database with some orders of the demo. */
-export async function openBench(dogs: string[]): Promise<BenchGround> {
+/** The built api over a database with some orders of the demo; with the built pages if they are given. */
+export async function openBench(dogs: string[], { web }: { web?: string } = {}): Promise<BenchGround> {
   const database = await cloneDatabase();
   const folder = await mkdtemp(path.join(tmpdir(), 'bench-'));
   const files = new DiskFileStore(folder);
@@ -37,7 +37,7 @@ export async function openBench(dogs: string[]): Promise<BenchGround> {
   const roads = (await fillDemo({ db: system, files, publicUrl, now: new Date(), chosen: plans.filter((p) => dogs.includes(p.dog)) }))!;
   const db = new Db(database.apiUrl, { connections: CONNECTIONS });
   const settings = { publicUrl, demo: false, dataFolder: folder, mail: { captured: true as const, from: 'x@cotyla.example' } };
-  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), settings), log: (error) => console.error(error) });
+  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), settings), ...(web && { web }), log: (error) => console.error(error) });
   await api.listen(0, '127.0.0.1');
   const url = await api.getUrl();
   return {

@@ -11,24 +11,26 @@ const stepsOf = (e: Evaluation) => JSON.stringify([e.order.step, Object.values(e
 
 /** What somebody was told has been done, and is not there. */
 export async function lostFacts(tx: Tx, acknowledged: Acknowledged[]): Promise<string[]> {
-  const lost: string[] = [];
-  for (const { order, action, key, version } of acknowledged) {
-    const there = await tx.fact.count({ where: { orderId: order, id: key } });
-    const inAll = await tx.fact.count({ where: { orderId: order } });
-    if (there !== 1 || inAll < version) lost.push(`${order}: ${action} ${key}, version ${version}, facts ${inAll}`);
-  }
-  return lost;
+  const rows = await tx.$queryRaw<{ order: string; action: string; key: string; version: number; facts: number }[]>`
+    SELECT a.*, (SELECT count(*)::int FROM fact f WHERE f.order_id = a."order") AS facts
+    FROM jsonb_to_recordset(${JSON.stringify(acknowledged)}::jsonb) AS a("order" uuid, action text, key text, version int)
+    WHERE NOT EXISTS (SELECT 1 FROM fact f WHERE f.order_id = a."order" AND f.id = a.key) OR (SELECT count(*) FROM fact f WHERE f.order_id = a."order") < a.version`;
+  return rows.map(({ order, action, key, version, facts }) => `${order}: ${action} ${key}, version ${version}, facts ${facts}`);
 }
 
-/** Whatever the facts of an order say otherwise than the rows made from them. */
-export async function halfWritten(tx: Tx, now: Date): Promise<string[]> {
+export type Look = <T>(work: (tx: Tx) => Promise<T>) => Promise<T>;
+
+/** Whatever the facts of an order say otherwise than the rows made from them; one look for each order, because there may be thousands. */
+export async function halfWritten(look: Look, now: Date): Promise<string[]> {
   const found: string[] = [];
-  for (const { id } of await tx.order.findMany({ select: { id: true } })) {
-    const record = (await readOrder(tx, id))!;
-    const stored = await tx.order.findUniqueOrThrow({ where: { id } });
-    found.push(...(await unlike(tx, record, stored as typeof stored & { evaluation: object }, now)).map((what) => `${record.accession}: ${what}`));
+  for (const { id } of await look((tx) => tx.order.findMany({ select: { id: true } }))) {
+    await look(async (tx) => {
+      const record = (await readOrder(tx, id))!;
+      const stored = await tx.order.findUniqueOrThrow({ where: { id } });
+      found.push(...(await unlike(tx, record, stored as typeof stored & { evaluation: object }, now)).map((what) => `${record.accession}: ${what}`));
+    });
   }
-  const stray = await tx.$queryRaw<{ visit: string }[]>`SELECT visit_id::text AS visit FROM slot s WHERE NOT EXISTS (SELECT 1 FROM visit v WHERE v.id = s.visit_id AND v.order_id = s.order_id AND v.step <> 'wanted')`;
+  const stray = await look((tx) => tx.$queryRaw<{ visit: string }[]>`SELECT visit_id::text AS visit FROM slot s WHERE NOT EXISTS (SELECT 1 FROM visit v WHERE v.id = s.visit_id AND v.order_id = s.order_id AND v.step <> 'wanted')`);
   return [...found, ...stray.map(({ visit }) => `a slot of no booking: visit ${visit}`)];
 }
 

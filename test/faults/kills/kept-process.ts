@@ -19,6 +19,10 @@ export class KeptProcess {
     void this.#keep();
   }
 
+  get pid(): number {
+    return this.#child.pid;
+  }
+
   kill(): void {
     this.#killed = true;
     this.kills++;

@@ -1,11 +1,14 @@
 import { TestClock } from '#libs/platform/clock/test-clock';
-import type { DemoScheme } from '#seed/demo-scheme';
+import type { BookingOptions } from '#libs/contracts/booking';
+import { localDay } from '#libs/pathway/zones';
+import { currentProtocols } from '#libs/science/protocols/catalogue';
+import { dogNamed, type DemoScheme } from '#seed/demo-scheme';
 import type { CentreKey } from '#seed/centre';
+import { readings } from '#seed/roads/centre';
 import { demoSignIns } from '#seed/sign-ins';
 import { Road } from '../../support/road.js';
 import type { RunningServer } from '../../support/running-server.js';
 import { signIn, type Session } from '../../support/session.js';
-import { readings } from '../../support/study-legs.js';
 import { admit, goHome, image, sedate } from '../../support/visit-legs.js';
 
 /** What a road needs of a server that runs in other processes. */
@@ -19,6 +22,17 @@ export function serverAt(url: string, scheme: DemoScheme): RunningServer {
   };
   const part: Partial<RunningServer> = { url, scheme, clock: new TestClock(new Date()), as };
   return part as RunningServer;
+}
+
+/** Whether the dog's own practice can take this study today: it has who and what it needs, a free time, and the last one is long enough ago. */
+export async function canBeToday(server: RunningServer, call: string, [protocol, centre]: [string, CentreKey]): Promise<boolean> {
+  server.clock.set(new Date());
+  const dog = dogNamed(server.scheme, call);
+  const desk = await server.as(dog.house.desk.name);
+  const today = localDay(server.clock.now().toISOString(), dog.house.zone);
+  const chosen = { protocol, version: currentProtocols().find((p) => p.code === protocol)!.version, centre: server.scheme.centres[centre].id };
+  const options = await desk.send<BookingOptions>('/api/booking/options', { dog: dog.id, studies: [chosen], from: today, days: 1 });
+  return options.slots[0]?.day === today && options.studies.find((s) => s.protocol === protocol)?.problems.length === 0;
 }
 
 /** The whole straight road of a dog with one study, done by the people of the practice and a reader; answers the order. */
@@ -36,7 +50,8 @@ export async function walkRoad(server: RunningServer, dog: string, study: [strin
   await road.act('desk', 'acknowledge', id, {});
   await isRead(road, study);
   await road.look('vet');
-  await road.act('vet', 'acceptResult', id, { result: road.study().results.at(-1)!.id });
+  // A reader's answer that broke on its way is sent again and kept as a copy; the vet accepts the one that waits.
+  await road.act('vet', 'acceptResult', id, { result: road.study().results.find((r) => r.state === 'waiting')!.id });
   await road.act('vet', 'releaseLetter', id, {});
   return road.id;
 }

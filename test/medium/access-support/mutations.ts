@@ -21,6 +21,7 @@ export function mutationsOf(schema: z.ZodType, valid: unknown): Mutation[] {
 interface Spoilt { path: string[]; how: string; body: unknown }
 
 function spoil(shape: Shape, value: unknown, path: string[]): Spoilt[] {
+  if (shape.oneOf) return spoil(shape.oneOf[0]!, value, path);
   const here = (how: string, body: unknown): Spoilt => ({ path, how, body });
   const bad = [...WRONG, ...HOSTILE, 'x'.repeat((shape.maxLength ?? 3000) + 1), Array.from({ length: 400 }, () => value)];
   const own = bad.map((v) => here(short(v), v));

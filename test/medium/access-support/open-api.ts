@@ -31,10 +31,10 @@ export interface OpenApi {
 
 const SETTINGS = { publicUrl: 'https://cotyla.example', demo: false, dataFolder: '', mail: { captured: true as const, from: 'Cotyla <desk@cotyla.example>' } };
 
-/** The api over a database of its own, with the demo's practices and people, and the orders of these dogs alone. */
-export async function openApi(dogs: string[]): Promise<OpenApi> {
+/** The api over a database of its own, with the demo's practices and people, and the orders of these dogs alone; its files lie in `kept` if that is given. */
+export async function openApi(dogs: string[], kept?: string): Promise<OpenApi> {
   const database = await cloneDatabase();
-  const folder = await mkdtemp(path.join(tmpdir(), 'api-'));
+  const folder = kept ?? (await mkdtemp(path.join(tmpdir(), 'api-')));
   const files = new DiskFileStore(folder);
   const chosen = plans.filter(({ dog }) => dogs.includes(dog));
   const system = new Db(database.workerUrl, { connections: 4 });
@@ -51,7 +51,7 @@ export async function openApi(dogs: string[]): Promise<OpenApi> {
     await api.close();
     await Promise.all([db.close(), system.close(), owner.end()]);
     await database.drop();
-    await rm(folder, { recursive: true });
+    if (!kept) await rm(folder, { recursive: true });
   };
   return { api, url, database, owner, everywhere: (work) => system.system('preparing a test', work), roads, broken, close };
 }

@@ -6,6 +6,8 @@ export interface Shape {
   enum?: unknown[];
   const?: unknown;
   anyOf?: Shape[];
+  /** Told apart by one field. */
+  oneOf?: Shape[];
   properties?: Record<string, Shape>;
   required?: string[];
   items?: Shape;
@@ -29,6 +31,7 @@ export function sample(shape: Shape, id: string): unknown {
   if (shape.const !== undefined) return shape.const;
   if (shape.enum) return shape.enum[0];
   if (shape.anyOf) return sample(shape.anyOf[0]!, id);
+  if (shape.oneOf) return sample(shape.oneOf[0]!, id);
   if (shape.type === 'object') return Object.fromEntries((shape.required ?? []).map((key) => [key, sample(shape.properties![key]!, id)]));
   if (shape.type === 'array') return Array.from({ length: shape.minItems ?? 0 }, () => sample(shape.items!, id));
   if (shape.type === 'boolean') return true;

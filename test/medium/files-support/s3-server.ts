@@ -13,7 +13,7 @@ export interface S3Server {
   stop(): Promise<void>;
 }
 
-/** The key that this test server knows; it checks signatures like any other. */
+/** The key that this test server knows; it looks at no signature. */
 const KEY = 'S3RVER';
 
 /** A real server that speaks S3 over HTTP, with its files in a folder of its own. */

@@ -1,0 +1,87 @@
+import { Road } from '#test/support/road';
+import { startServer, type RunningServer } from '#test/support/running-server';
+import { openLink, type Session } from '#test/support/session';
+import { Happenings } from '#test/medium/queue-support/until';
+
+let server: RunningServer;
+let road: Road;
+const lines: Line[] = [];
+beforeAll(async () => {
+  server = await startServer();
+  road = await Road.book(server, { dog: 'Alder', studies: [['elbow', 'threnfold']] });
+  await server.settled();
+  // The server's own line to the database is open as long as one page is.
+  const first = await Line.of(await road.as('manager'));
+  await first.until('missed');
+  lines.pop();
+}, 60_000);
+afterEach(() => { for (const line of lines.splice(0)) line.close(); });
+afterAll(async () => { await server.close(); });
+
+/** What an open page of this person hears. */
+class Line {
+  readonly #heard = new Happenings<string>();
+  readonly #over = new AbortController();
+
+  static async of(session: Session): Promise<Line> {
+    const line = new Line();
+    lines.push(line);
+    const reply = await fetch(`${server.url}/api/live`, { headers: { cookie: session.cookie }, signal: line.#over.signal });
+    expect([reply.status, reply.headers.get('content-type')]).toEqual([200, 'text/event-stream']);
+    void line.#read(reply.body!);
+    await line.until('breath');
+    return line;
+  }
+
+  async #read(body: ReadableStream<Uint8Array>): Promise<void> {
+    try {
+      for await (const text of body.pipeThrough(new TextDecoderStream())) this.#heard.add(text);
+    } catch { /* closed */ }
+  }
+
+  get all(): string { return this.#heard.all.join(''); }
+  async until(words: string): Promise<void> { await this.#heard.until(() => this.all.includes(words)); }
+  close(): void { this.#over.abort(); }
+}
+
+it('an act of one person is heard on the open pages of the practice, as the order’s number and nothing more', async () => {
+  const line = await Line.of(await road.as('nurse'));
+  await road.act('desk', 'giveAnswers', road.screen.visits[0]!.id, { stage: 'booking', answers: { ill: 'no' } });
+  await line.until(road.id);
+  expect(line.all).toMatch(new RegExp(`event: order\nid: \\d+\ndata: {"order":"${road.id}"}\n`));
+  expect(line.all).not.toMatch(/Alder|Weirside|AR26/);
+});
+
+it('another practice hears nothing of it, nor a centre that has no package of the order', async () => {
+  const others = await Promise.all(['Pell Vantry', 'Noemi Haskel'].map(async (name) => Line.of(await server.as(name))));
+  const own = await Line.of(await road.as('vet'));
+  await road.act('desk', 'giveAnswers', road.screen.visits[0]!.id, { stage: 'booking', answers: { ill: 'no' } });
+  await own.until(road.id);
+  for (const line of others) expect(line.all).not.toContain(road.id);
+});
+
+it('an owner’s open page hears of its own order alone', async () => {
+  const other = await Road.book(server, { dog: 'Kestrel', studies: [['elbow', 'threnfold']] });
+  const owner = await Line.of(await openLink(server.url, await server.mail.wait(road.email, /Alder/)));
+  await other.act('desk', 'giveAnswers', other.screen.visits[0]!.id, { stage: 'booking', answers: { ill: 'no' } });
+  await road.act('desk', 'giveAnswers', road.screen.visits[0]!.id, { stage: 'booking', answers: { ill: 'no' } });
+  await owner.until(road.id);
+  expect(owner.all).not.toContain(other.id);
+});
+
+it('what became of a mail is heard too', async () => {
+  const line = await Line.of(await road.as('desk'));
+  await (await road.as('desk')).post(`/api/orders/${road.id}/owner-link`).expect(200);
+  await line.until(road.id);
+});
+
+it('a server that stops ends its lines and does not wait for open pages', async () => {
+  const own = await startServer();
+  const reply = await fetch(`${own.url}/api/live`, { headers: { cookie: (await own.as('Marit Oskar')).cookie } });
+  await own.close();
+  for await (const _ of reply.body!.pipeThrough(new TextDecoderStream())) { /* until it ends */ }
+});
+
+it('nobody who is not signed in has a line', async () => {
+  expect((await fetch(`${server.url}/api/live`)).status).toBe(401);
+});
