@@ -14,7 +14,7 @@ try {
   const { withStoredData, megabytes } = await import('./lib/stored-data.mjs');
   const folder = path.resolve(positionals[0]);
   await withStoredData({ empty: values.empty, migrate: false }, async ({ databaseUrl, files, load }) => {
-    const { backUp, sizeOf } = await load('backup/back-up.js');
+    const { backUp, sizeOf } = await load('platform/backup/back-up.js');
     const manifest = await backUp({ databaseUrl, files, folder, now: new Date() });
     const rows = manifest.tables.reduce((sum, t) => sum + t.rows, 0);
     say(`Backed up ${rows} rows of ${manifest.tables.length} tables and ${manifest.files.length} files, ${megabytes(await sizeOf(manifest, folder))}, to ${folder}.`);

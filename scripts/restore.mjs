@@ -18,8 +18,8 @@ try {
   await installPackages();
   const { withStoredData } = await import('./lib/stored-data.mjs');
   await withStoredData({ empty: values.empty, migrate: true }, async ({ databaseUrl, files, folder, load }) => {
-    const { restore } = await load('backup/restore.js');
-    const { tombstoneFile } = await load('backup/tombstones.js');
+    const { restore } = await load('platform/backup/restore.js');
+    const { tombstoneFile } = await load('platform/backup/tombstones.js');
     const { manifest, erasedAgain } = await restore({ databaseUrl, files, folder: path.resolve(positionals[0]), tombstones: [tombstoneFile(folder), ...values.tombstones.map((file) => path.resolve(file))] });
     const rows = manifest.tables.reduce((sum, t) => sum + t.rows, 0);
     say(`Restored ${rows} rows of ${manifest.tables.length} tables and ${manifest.files.length} files, as of ${manifest.madeAt}.`);

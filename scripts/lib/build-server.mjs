@@ -3,7 +3,7 @@ import path from 'node:path';
 import { root } from './root.mjs';
 import { filesBelow, whenChanged } from './stamps.mjs';
 
-const PARTS = ['apps/api', 'apps/worker', 'libs', 'seed'];
+const PARTS = ['apps/api', 'apps/gateway', 'apps/worker', 'libs', 'seed'];
 const SOURCE = /\.ts$/;
 const LEFT_OUT = /\.test\.ts$|\.d\.ts$|\.md$/;
 

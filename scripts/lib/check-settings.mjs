@@ -8,5 +8,8 @@ const load = (file) => import(pathToFileURL(path.join(root, 'dist/libs/platform/
 export async function checkSettings(env) {
   const { readSettings } = await load('settings.js');
   const { checkReachable } = await load('reachable.js');
-  await checkReachable(readSettings(env));
+  const { installOwnStudies } = await load('own-studies.js');
+  const settings = readSettings(env);
+  installOwnStudies(settings.studiesFile);
+  await checkReachable(settings);
 }

@@ -4,10 +4,11 @@ import { buildServer } from './build-server.mjs';
 import { buildWeb } from './build-web.mjs';
 import { checkSettings } from './check-settings.mjs';
 import { startChild } from './children.mjs';
-import { choosePort, USUAL } from './choose-port.mjs';
+import { choosePort, USUAL, USUAL_GATEWAY } from './choose-port.mjs';
 import { startPostgres } from './embedded-postgres.mjs';
 import { generateClient } from './generate-client.mjs';
 import { waitForHealth } from './health.mjs';
+import { keep } from './kept.mjs';
 import { decideContent, embeddedDatabase, fillDemo, prepareDatabase } from './prepare-database.mjs';
 import { takeOver, writeRunFile } from './run-file.mjs';
 import { say } from './say.mjs';
@@ -15,7 +16,7 @@ import { printSignIns } from './sign-ins.mjs';
 import { childEnvironment, dataFolder, givenLogins, localUrl } from './start-environment.mjs';
 import { supervise } from './supervise.mjs';
 
-const PROCESSES = { api: 'dist/apps/api/main.js', worker: 'dist/apps/worker/main.js' };
+const PROCESSES = { api: 'dist/apps/api/main.js', worker: 'dist/apps/worker/main.js', gateway: 'dist/apps/gateway/main.js' };
 
 /** From installed packages to a running program; returns when it has been told to stop. */
 export async function launch(options, { running, stop }) {
@@ -31,13 +32,17 @@ export async function launch(options, { running, stop }) {
   const { env, demo } = await prepare({ url, options, folder });
   if (stop.aborted) return;
 
-  const children = Object.entries(PROCESSES).map(([name, script]) => startChild(name, script, env));
+  const noteChildren = () => writeRunFile(runFile, { children, url: env.PUBLIC_URL });
+  const children = Object.entries(PROCESSES).map(([name, script]) => keep(() => startChild(name, script, env), { say, onStart: noteChildren }));
   running.push(...children);
-  writeRunFile(runFile, { children, url: env.PUBLIC_URL });
+  noteChildren();
   const watched = postgres ? [...children, { name: 'embedded PostgreSQL', ended: postgres.untilGone().then(() => 'ended') }] : children;
   await supervise(watched, stop, async (signal) => {
     await waitForHealth(localUrl(env), signal);
-    if (!signal.aborted) announce(env, demo);
+    if (signal.aborted) return;
+    // What ended before it was ever up has a reason that time does not cure.
+    for (const child of children) child.trust();
+    announce(env, demo);
   });
 }
 
@@ -64,19 +69,22 @@ async function startEmbedded(folder, running) {
 async function prepare({ url, options, folder }) {
   const given = givenLogins(process.env);
   const asked = options.port ?? (process.env.PORT || undefined);
-  const told = { url, logins: given, folder, port: asked ?? USUAL };
+  const askedGateway = options.gatewayPort ?? (process.env.GATEWAY_PORT || undefined);
+  const told = { url, logins: given, folder, port: asked ?? USUAL, gatewayPort: askedGateway ?? USUAL_GATEWAY };
   await checkSettings(childEnvironment({ ...told, demo: false }));
   const { demo, fill } = await decideContent({ url, empty: options.empty });
   await checkSettings(childEnvironment({ ...told, demo }));
   const port = await choosePort(asked);
+  const gatewayPort = await choosePort(askedGateway, { usual: USUAL_GATEWAY, option: '--gateway-port' });
   const logins = await prepareDatabase({ url, fill, folder, given });
-  const env = childEnvironment({ url, logins, demo, folder, port });
+  const env = childEnvironment({ url, logins, demo, folder, port, gatewayPort });
   if (fill) await fillDemo(url, env);
   return { env, demo };
 }
 
 function announce(env, demo) {
   say(`Ready: ${env.PUBLIC_URL}`);
+  say(`X-ray machines: port ${env.GATEWAY_PORT} of ${env.GATEWAY_HOST || env.HOST}.`);
   if (demo) printSignIns(env.DATA_FOLDER);
   console.log('\nCtrl-C stops it.');
 }

@@ -12,7 +12,7 @@ export function givenLogins({ APP_DATABASE_URL: app, WORKER_DATABASE_URL: worker
 }
 
 /** What the processes are told; an undefined value is not passed on. */
-export function childEnvironment({ url, logins, demo, folder, port }) {
+export function childEnvironment({ url, logins, demo, folder, port, gatewayPort = 11_112 }) {
   return {
     ...process.env,
     NODE_ENV: 'production',
@@ -23,6 +23,7 @@ export function childEnvironment({ url, logins, demo, folder, port }) {
     DEMO: demo ? '1' : '0',
     HOST: process.env.HOST || '127.0.0.1',
     PORT: String(port),
+    GATEWAY_PORT: String(gatewayPort),
     PUBLIC_URL: process.env.PUBLIC_URL || `http://127.0.0.1:${port}`,
   };
 }

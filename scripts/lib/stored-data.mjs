@@ -9,7 +9,7 @@ import { embeddedDatabase } from './prepare-database.mjs';
 import { root } from './root.mjs';
 import { childEnvironment, dataFolder } from './start-environment.mjs';
 
-const load = (file) => import(pathToFileURL(path.join(root, 'dist/libs/platform', file)));
+const load = (file) => import(pathToFileURL(path.join(root, 'dist/libs', file)));
 
 /** Database and file store as a start with the same options and settings would use them, the embedded server brought up if it does not run. */
 export async function withStoredData({ empty, migrate }, work) {
@@ -21,10 +21,10 @@ export async function withStoredData({ empty, migrate }, work) {
   try {
     const url = process.env.DATABASE_URL ?? (await embeddedDatabase(postgres, folder));
     if (migrate) await deployMigrations(url);
-    const { readSettings } = await load('settings/settings.js');
-    const { openFileStore } = await load('files/open-file-store.js');
+    const { readSettings } = await load('platform/settings/settings.js');
+    const { openFileStore } = await load('platform/files/open-file-store.js');
     const settings = readSettings(childEnvironment({ url, folder, demo: false, port: 4180 }));
-    return await work({ databaseUrl: url, files: await openFileStore(settings), folder, load });
+    return await work({ databaseUrl: url, files: await openFileStore(settings), folder, settings, load });
   } finally {
     if (postgres && !postgres.found) await postgres.stop();
   }
