@@ -5,7 +5,6 @@ import { IMPLEMENTATION } from '#libs/dicom/uids';
 import { MAX_IMAGE_BYTES } from '#libs/steps/imaging/store-image';
 import { Line, type LineLimits, type LineOptions } from './line.js';
 import { LinesOf } from './lines-of.js';
-import { guardPdus } from '#libs/steps/gateway/pdu-guard';
 
 const MINUTE = 60_000;
 const LIMITS: LineLimits = {
@@ -46,7 +45,6 @@ export async function startGateway({ host, port, tls, limits, ...options }: Gate
   const taken = (socket: Socket) => {
     keep(socket);
     socket.setNoDelay(true);
-    guardPdus(socket, all.maxPdu + 64);
     const line = new Line(socket, { ...options, lines, limits: all });
     // The library counts the time to the first word only from when it is told that there is a line.
     Object.assign(line, { connected: true, connectedTime: Date.now() });

@@ -1,5 +1,6 @@
+import { once } from 'node:events';
 import type { Socket } from 'node:net';
-import { PassThrough, Writable } from 'node:stream';
+import { Writable } from 'node:stream';
 import type { CheckedDicom } from '#libs/dicom/check-dicom';
 import { DicomScan } from '#libs/dicom/scan';
 import type { FileStore } from '#libs/platform/files/file-store';
@@ -15,60 +16,65 @@ export interface Kept { sha256: string; size: number; image: CheckedDicom }
 export class ImageSink extends Writable {
   /** Resolves when the file is safe and all of it was found to be there. */
   readonly kept: Promise<Kept>;
-  readonly #through = new PassThrough();
-  #failed = false;
+  #waiting: Buffer[] = [];
+  #bytes = 0;
+  #state: 'arriving' | 'whole' | 'broken' | 'refused' = 'arriving';
 
   constructor(files: FileStore, header: Buffer, maxBytes: number, private readonly socket: Socket) {
     super({ highWaterMark: Number.MAX_SAFE_INTEGER });
+    this.#waiting.push(header);
     const scan = new DicomScan();
-    const through = this.#through;
-    async function* scanned() {
-      scan.push(header);
-      yield header;
-      for await (const chunk of through as AsyncIterable<Buffer>) {
-        scan.push(chunk);
-        yield chunk;
-      }
-      // an image of which a part is missing is not put where images are kept
-      scan.end();
-    }
-    this.kept = files.put(scanned(), { maxBytes }).then((stored) => ({ ...stored, image: scan.end() }));
+    this.kept = files.put(this.#arriving(scan), { maxBytes }).then((stored) => ({ ...stored, image: scan.end() }));
     // Whoever waits for it is told; nobody may be waiting any more.
     this.kept.catch(() => {
-      this.#failed = true;
-      through.destroy();
+      this.#state = 'refused';
+      this.#waiting = [];
       socket.resume();
     });
-    through.on('error', () => undefined);
     this.on('error', () => undefined);
+  }
+
+  async *#arriving(scan: DicomScan): AsyncGenerator<Buffer> {
+    while (this.#state === 'arriving' || this.#waiting.length > 0) {
+      const chunk = this.#waiting.shift();
+      if (!chunk) await once(this, 'more');
+      else {
+        scan.push(chunk);
+        yield chunk;
+        this.#bytes -= chunk.length;
+        if (this.#bytes < RESUME_AT) this.socket.resume();
+      }
+      if (this.#state === 'broken') throw new Error('the image broke off');
+    }
+    // an image of which a part is missing is not put where images are kept
+    scan.end();
   }
 
   override _write(chunk: Buffer, _encoding: BufferEncoding, done: () => void): void {
     // The rest of a refused image is let pass, so that the machine hears why.
-    if (this.#failed) return done();
-    if (this.writableLength > PAUSE_AT) this.socket.pause();
-    const next = () => {
-      if (this.writableLength < RESUME_AT) this.socket.resume();
-      done();
-    };
-    if (this.#through.write(chunk)) next();
-    else {
-      const go = () => {
-        this.#through.off('drain', go).off('close', go);
-        next();
-      };
-      this.#through.on('drain', go).on('close', go);
+    if (this.#state === 'arriving') {
+      this.#waiting.push(chunk);
+      this.#bytes += chunk.length;
+      if (this.#bytes > PAUSE_AT) this.socket.pause();
+      this.emit('more');
     }
+    done();
   }
 
   override _final(done: () => void): void {
-    this.socket.resume();
-    this.#through.end();
+    this.#end('whole');
     done();
   }
 
   override _destroy(error: Error | null, done: (error: Error | null) => void): void {
-    if (!this.writableFinished) this.#through.destroy(error ?? new Error('the image broke off'));
-    done(null);
+    this.#end('broken');
+    done(error && null);
+  }
+
+  #end(state: 'whole' | 'broken'): void {
+    if (this.#state !== 'arriving') return;
+    this.#state = state;
+    this.socket.resume();
+    this.emit('more');
   }
 }

@@ -61,8 +61,8 @@ export class Line extends CleanScp {
   readonly #socket: Socket;
 
   constructor(socket: Socket, options: LineOptions) {
-    const { firstWordMs, idleMs } = options.limits;
-    super(socket, { connectTimeout: idleMs, associationTimeout: firstWordMs, pduTimeout: idleMs, datasetReadOptions: { ignoreErrors: true } });
+    const { firstWordMs, idleMs, maxPdu } = options.limits;
+    super(socket, { connectTimeout: idleMs, associationTimeout: firstWordMs, pduTimeout: idleMs, datasetReadOptions: { ignoreErrors: true } }, maxPdu + 64);
     this.#options = options;
     this.#socket = socket;
     this.on('networkError', (error: Error) => {

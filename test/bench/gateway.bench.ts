@@ -75,7 +75,7 @@ async function throughput({ ground, owner, called, folder }: Place, { row }: Ben
     const seconds = await send(receiver.port, title, file, { images: IMAGES, lines });
     const peak = await peakMegabytes(receiver.pid);
     await receiver.stop();
-    await rm(into, { recursive: true });
+    await rm(into, { recursive: true, maxRetries: 10 });
     return { perSecond: IMAGES / seconds, peak };
   };
   const count = async () => Number((await owner.query<{ n: string }>('SELECT count(*) AS n FROM received_image')).rows[0]!.n);

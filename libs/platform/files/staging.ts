@@ -1,9 +1,13 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, open, readdir, rm, stat } from 'node:fs/promises';
+import { createWriteStream } from 'node:fs';
+import { mkdir, readdir, rm, stat } from 'node:fs/promises';
 import path from 'node:path';
+import { pipeline } from 'node:stream/promises';
 import { FileTooLargeError } from './file-errors.js';
 import type { StoredFile } from './file-store.js';
 import { orFull } from './storage-full.js';
+
+const AT_ONCE = 1024 * 1024;
 
 /** Writes to a file of its own and tells its hash; leaves nothing behind when the source breaks off. */
 export async function stage(source: AsyncIterable<Uint8Array>, folder: string, maxBytes: number): Promise<StoredFile & { path: string }> {
@@ -13,19 +17,16 @@ export async function stage(source: AsyncIterable<Uint8Array>, folder: string, m
   const target = path.join(folder, randomUUID());
   const hash = createHash('sha256');
   let size = 0;
-  try {
-    const file = await open(target, 'wx', 0o640);
-    try {
-      for await (const chunk of source) {
-        size += chunk.byteLength;
-        if (size > maxBytes) throw new FileTooLargeError(maxBytes);
-        hash.update(chunk);
-        await file.writeFile(chunk);
-      }
-      await file.sync();
-    } finally {
-      await file.close();
+  async function* counted(chunks: AsyncIterable<Uint8Array>) {
+    for await (const chunk of chunks) {
+      size += chunk.byteLength;
+      if (size > maxBytes) throw new FileTooLargeError(maxBytes);
+      hash.update(chunk);
+      yield chunk;
     }
+  }
+  try {
+    await pipeline(source, counted, createWriteStream(target, { flags: 'wx', mode: 0o640, highWaterMark: AT_ONCE, flush: true }));
   } catch (error) {
     await rm(target, { force: true });
     throw orFull(error);

@@ -3,17 +3,32 @@ import dimse from 'dcmjs-dimse';
 import type { association } from 'dcmjs-dimse';
 import { cleanDataSet } from '#libs/dicom/clean-data-set';
 import { EXPLICIT } from '#libs/dicom/syntaxes';
+import { WholeMessages } from './whole-messages.js';
 
 /** What the library does not tell of itself: how it takes one part of a message. Its version is fixed; tests fail where this is not so. */
 interface Part { value: Buffer; getValue(): Buffer; isCommand(): boolean; isLastFragment(): boolean; getPresentationContextId(): number }
+type Options = NonNullable<ConstructorParameters<typeof dimse.Scp>[1]>;
 interface Inner { _processPDataTf(pdu: { getPdvs(): Part[] }): Promise<void>; socket: Socket; dimse?: { getCommandFieldType(): number }; association?: association.Association }
 
 const STORE = 0x0001;
 const takeParts = (dimse.Scp.prototype as unknown as Inner)._processPDataTf;
 
-/** The library's side of a line, which is handed no message before it was made sound. Images pass by as they are. */
+/** The library's side of a line, which is handed whole messages alone, and none before it was made sound. Images pass by as they are. */
 export class CleanScp extends dimse.Scp {
   #parts: Buffer[] = [];
+
+  constructor(socket: Socket, options: Options, longestData: number) {
+    super(socket, options);
+    const [take] = socket.listeners('data') as [(message: Buffer) => void];
+    const messages = new WholeMessages(longestData);
+    socket.off('data', take).on('data', (chunk: Buffer) => {
+      try {
+        for (const message of messages.cut(chunk)) take(message);
+      } catch (error) {
+        socket.destroy(error as Error);
+      }
+    });
+  }
 
   async _processPDataTf(pdu: { getPdvs(): Part[] }): Promise<void> {
     const taken: Promise<void>[] = [];

@@ -3,7 +3,6 @@ import dimse from 'dcmjs-dimse';
 import { EXPLICIT, IMPLICIT } from '#libs/dicom/syntaxes';
 import { IMPLEMENTATION } from '#libs/dicom/uids';
 import { CleanScp } from './clean-scp.js';
-import { guardPdus } from './pdu-guard.js';
 
 const { Association } = dimse.association;
 const { Dataset } = dimse;
@@ -27,8 +26,7 @@ export function reportToMachine(at: { host: string; port: number; called: string
   dimse.Implementation.setImplementationVersion(IMPLEMENTATION.version);
   return new Promise((resolve, reject) => {
     const socket = connect({ host: at.host, port: at.port });
-    guardPdus(socket, LONGEST + 64);
-    const call = new CleanScp(socket, {});
+    const call = new CleanScp(socket, {}, LONGEST + 64);
     const failed = (words: string) => {
       reject(new Error(`The machine ${at.called} at ${at.host}, port ${at.port}, ${words}`));
       socket.destroy();
