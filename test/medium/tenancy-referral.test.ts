@@ -42,6 +42,15 @@ describe('an order that was referred', () => {
     expect(rows).toEqual([other.house.id]);
   });
 
+  it('is found with its dog by name, with a slip, and by its owner’s phone, in both practices and in no third', async () => {
+    const { rows: [known] } = await open.owner.query<{ name: string; phone: string; number: string }>(
+      'SELECT p.name, p.phone, i.value AS number FROM dog_role r JOIN person p ON p.id = r.person_id JOIN dog_identifier i ON i.dog_id = r.dog_id WHERE r.dog_id = $1 AND r.valid_until IS NULL', [dog]);
+    const found = async (who: Visitor, q: string) => ((await who.get(`/api/search?q=${encodeURIComponent(q)}`)).body as { dogs: { id: string }[] }).dogs.map((d) => d.id);
+    for (const q of ['Mallow', 'Malow', known!.name, known!.phone, known!.number.slice(-6)]) {
+      expect([q, (await found(desks.home, q)).includes(dog), (await found(desks.asked, q)).includes(dog), (await found(desks.third, q)).includes(dog)]).toEqual([q, true, true, false]);
+    }
+  });
+
   it('is answered by the practice that was asked, and both see the answer', async () => {
     const screen = await read(desks.asked);
     const { status, body } = await desks.asked.post(`/api/orders/${order}/actions/acceptReferral`, { key: randomUUID(), version: screen.version, on: order, input: {} });

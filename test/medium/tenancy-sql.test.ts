@@ -122,10 +122,23 @@ describe('as the api’s role, for another practice', () => {
   });
 });
 
+describe('what is typed into a search', () => {
+  const typed = async (practice: string): Promise<string[]> => (await open.owner.query<{ words: string }>(`SELECT call_name AS words FROM dog WHERE practice_id = $1 UNION SELECT animal_id FROM dog WHERE practice_id = $1 UNION SELECT name FROM dog_name WHERE practice_id = $1
+    UNION SELECT value FROM dog_identifier WHERE practice_id = $1 UNION SELECT name FROM person WHERE practice_id = $1 UNION SELECT phone FROM person WHERE practice_id = $1`, [practice])).rows.map((r) => r.words).filter(Boolean);
+  const hits = async (words: string): Promise<string[]> => (await asKarsby('SELECT dog FROM app.dog_hits($1, $2)', [words, /^[\d ]+$/.test(words) ? words.replaceAll(' ', '') : null])).rows.map((r) => r.dog as string);
+
+  it('hits dogs of the own practice alone, whatever it is', async () => {
+    const own = new Set((await open.owner.query<{ id: string }>('SELECT id FROM dog WHERE practice_id = $1', [karsby.practice])).rows.map((r) => r.id));
+    for (const words of ['', ...(await typed(weirside.practice)), ...(await typed(karsby.practice))]) expect([words, (await hits(words)).filter((id) => !own.has(id))]).toEqual([words, []]);
+    for (const words of ['', ...(await typed(karsby.practice))]) expect([words, (await hits(words)).length > 0]).toEqual([words, true]);
+  });
+});
+
 describe('as the api’s role, for nobody’s practice', () => {
   it('no row of any practice is seen', async () => {
     await api.query("BEGIN; SELECT set_config('role', 'app_rls', true), set_config('app.practice', '', true), set_config('app.centre', '', true)");
     for (const table of Object.keys(OWNER_OF)) expect({ table, rows: (await api.query(`SELECT ${table === 'staff' ? 'id' : '1'} FROM ${table}`)).rowCount }).toEqual({ table, rows: 0 });
+    for (const typed of ['', 'Heron']) expect((await api.query('SELECT 1 FROM app.dog_hits($1, NULL)', [typed])).rowCount).toBe(0);
     await api.query('ROLLBACK');
   });
 

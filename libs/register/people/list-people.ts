@@ -5,7 +5,7 @@ import type { Actor } from '../actor.js';
 import type { RegisterDeps } from '../deps.js';
 import { badInput } from '../refusal.js';
 import { asked } from '../search/asked.js';
-import { likeness, NEAR, phoneHas } from '../search/likeness-sql.js';
+import { NEAR, phoneHas } from '../search/likeness-sql.js';
 import { viewed, viewer } from '../viewed-sql.js';
 import { staffOnly } from '../who-may.js';
 import { PERSON, personOfRow } from './person-of-row.js';
@@ -14,7 +14,7 @@ const PAGE = 50;
 
 /** $4 text, $5 digits or null, $6 rows to skip, $7 rows. One row more than a page tells whether there is another. */
 const LIST = `WITH scored AS (
-  SELECT p.*, CASE WHEN $4 = '' THEN 1 WHEN $5::text IS NOT NULL AND ${phoneHas('p.phone', '$5')} THEN 2 WHEN strpos(lower(p.email), lower($4)) > 0 THEN 1.5 ELSE ${likeness('p.name', '$4')} END AS score
+  SELECT p.*, CASE WHEN $4 = '' THEN 1 WHEN $5::text IS NOT NULL AND ${phoneHas('p.phone', '$5')} THEN 2 WHEN strpos(lower(p.email), lower($4)) > 0 THEN 1.5 ELSE app.likeness(p.name, $4) END AS score
   FROM person p WHERE p.practice_id = $1::uuid AND p.erased_at IS NULL
 ), page AS (
   SELECT ${PERSON}, p.score FROM scored p WHERE p.score >= ${NEAR} ORDER BY p.score DESC, p.name, p.id LIMIT $7 OFFSET $6

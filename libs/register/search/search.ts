@@ -15,14 +15,16 @@ import { DOG_HITS, DOG_LINE, type DogLine } from './dog-hits-sql.js';
 interface OrderLine { id: string; accession: string; dog: string; step: keyof typeof stepLabels; day: string | null; studies: { protocol: string; version: string }[] }
 
 /** $4 text, $5 digits or null, $6 a whole accession number or null, $7 its beginning without dashes or null. */
-const FOUND = `WITH ${DOG_HITS}, dogs AS (
-  SELECT ${DOG_LINE}, near.score FROM near JOIN dog d ON d.id = near.id ORDER BY near.score DESC, lower(d.call_name), d.id LIMIT 8
+const FOUND = `WITH ${DOG_HITS}, nearest AS (
+  SELECT id, score FROM near ORDER BY score DESC FETCH FIRST 8 ROWS WITH TIES
+), dogs AS (
+  SELECT ${DOG_LINE}, nearest.score FROM nearest JOIN dog d ON d.id = nearest.id ORDER BY nearest.score DESC, lower(d.call_name), d.id LIMIT 8
 ), found AS (
   SELECT o.id, o.accession, o.step, d.call_name AS dog, o.created_at,
     (SELECT max(v.day)::text FROM visit v WHERE v.order_id = o.id) AS day,
     COALESCE((SELECT jsonb_agg(jsonb_build_object('protocol', s.protocol, 'version', s.version)) FROM study s WHERE s.order_id = o.id), '[]') AS studies
   FROM order_access a JOIN orders o ON o.id = a.order_id JOIN dog d ON d.id = o.dog_id
-  WHERE a.practice_id = $1::uuid AND (o.accession = $6 OR starts_with(replace(o.accession, '-', ''), $7)) ORDER BY o.created_at DESC LIMIT 8
+  WHERE ($6::text IS NOT NULL OR $7::text IS NOT NULL) AND a.practice_id = $1::uuid AND (o.accession = $6 OR starts_with(replace(o.accession, '-', ''), $7)) ORDER BY o.created_at DESC LIMIT 8
 ), ${viewed('search', `jsonb_build_object('dogs', (SELECT jsonb_agg(id) FROM dogs), 'orders', (SELECT jsonb_agg(id) FROM found))`, 'EXISTS (SELECT 1 FROM dogs) OR EXISTS (SELECT 1 FROM found)')}
 SELECT COALESCE((SELECT jsonb_agg(to_jsonb(dogs) ORDER BY score DESC, lower("callName"), id) FROM dogs), '[]') AS dogs,
   COALESCE((SELECT jsonb_agg(to_jsonb(found) ORDER BY created_at DESC) FROM found), '[]') AS orders`;
