@@ -105,6 +105,8 @@ export const factKinds: Record<FactType, FactKind> = {
   appealAsked: decided('study', 'result'),
   appealClosed: decided('study'),
   centreTold: witnessed(),
+  noteOutcome: final(reported('study', 'note', 'outcome')),
+  noteTold: witnessed('study', 'note'),
   afterDeathDecided: decided(),
   factStruck: final(decided('fact')),
 };

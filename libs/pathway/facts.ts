@@ -144,6 +144,9 @@ export interface Payloads {
   appealAsked: { study: string; result: string; asker: string };
   appealClosed: { study: string; why: 'ownerDecided' | 'notPossible' };
   centreTold: { study: string };
+  /** What became of a note to an archive that has films which are not to be used; said once it failed. */
+  noteOutcome: { study: string; note: string; outcome: 'arrived' | 'failed' | 'refused' };
+  noteTold: { study: string; note: string; how: 'phone' | 'mail' };
   afterDeathDecided: { study: string; goOn: boolean };
   factStruck: { fact: string; why: string };
 }

@@ -175,6 +175,7 @@ const study: Record<StudyHoldCode, HoldRow> = {
     who: ['vet'], forbids: [], ways: ['releaseCorrection', 'confirmAddressees', 'liftSilence', 'nameCaseOwner'],
   },
   CENTRE_TO_TELL: { who: ['desk'], forbids: [], ways: ['tellCentre', 'consentStudy'] },
+  NOTE_NOT_TAKEN: { who: ['desk', 'manager'], forbids: [], ways: ['tellOfNote'] },
 };
 
 export const holdTable: Record<HoldCode, HoldRow> = { ...order, ...visit, ...study };

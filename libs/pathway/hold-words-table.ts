@@ -95,4 +95,5 @@ export const holdPhrases: Record<HoldCode, HoldPhrases> = {
   LETTER_NOT_DELIVERED: row('Letter not known to have arrived', '{Desk} finds out, or sends it again.'),
   CORRECTION_DUE: row('Correction to send', 'A released result was taken back: {vet} tells the addressees.'),
   CENTRE_TO_TELL: row('Tell the centre', '{Owner} withdrew: {desk} tells the centre.'),
+  NOTE_NOT_TAKEN: row('The archive took no note', 'It does not know which films are not to be used any more: {desk} tells the centre by phone or mail, and says so here.'),
 };

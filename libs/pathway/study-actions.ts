@@ -123,4 +123,5 @@ export const studyActions = {
   },
   releaseCorrection: { roles: ['vet'], writes: 'letterReleased', offered: (now) => now.holds.has('CORRECTION_DUE') },
   tellCentre: { roles: ['desk'], writes: 'centreTold', offered: (now) => now.holds.has('CENTRE_TO_TELL') },
+  tellOfNote: { roles: ['desk', 'manager'], writes: 'noteTold', offered: (now) => now.holds.has('NOTE_NOT_TAKEN') },
 } as const satisfies Record<string, ActionRow<StudySituation>>;

@@ -3,9 +3,11 @@ import { addDays, daysBetween } from './days.js';
 import { oldEnoughFrom } from './age.js';
 import { lackOf } from './consent.js';
 import type { Chase, Hold } from './evaluation.js';
+import { isAfter } from './effective.js';
 import { holdsOn } from './hold.js';
 import type { OrderPicture } from './order-picture.js';
 import type { Rules } from './rules.js';
+import { notesNotTaken } from './study-notes.js';
 import { resultHolds } from './study-result-holds.js';
 import { letterHolds } from './study-letter-holds.js';
 import type { StudyPicture } from './study-picture.js';
@@ -39,7 +41,8 @@ export function studyHolds(study: StudyPicture, setting: StudySetting): { holds:
     letterHolds(study, setting, raise);
   }
   if (study.letters.correctionDue) raise('CORRECTION_DUE');
-  if (study.why === 'withdrawnAfterSending' && !study.facts.has('centreTold')) raise('CENTRE_TO_TELL');
+  if (study.why === 'withdrawnAfterSending' && isAfter(study.facts.last('packageSent'), study.facts.last('centreTold'))) raise('CENTRE_TO_TELL');
+  if (notesNotTaken(study.facts).length > 0) raise('NOTE_NOT_TAKEN');
   return { holds, chase };
 }
 

@@ -1,6 +1,6 @@
 import type { Bag } from './bag.js';
-import { compareFacts } from './effective.js';
-import type { FactOf } from './facts.js';
+import { compareFacts, isAfter } from './effective.js';
+import type { Fact, FactOf } from './facts.js';
 import type { Film } from './film.js';
 
 /** What has been sealed and sent, and what became of it. Ids count within the study only. */
@@ -10,7 +10,7 @@ export interface Packages {
   /** The live package and its supplements. */
   family: FactOf<'packageSealed'>[];
   everSent: boolean;
-  /** The live package's latest send to the study's present centre. */
+  /** The live package's latest send to the study's present centre that was not called back since. */
   sent: FactOf<'packageSent'> | undefined;
   acknowledged: FactOf<'acknowledged'> | undefined;
   lastRejection: FactOf<'filmsRejected'> | undefined;
@@ -24,6 +24,12 @@ export interface Packages {
   spoils: (film: Film) => boolean;
 }
 
+/** A study that comes back to a centre, or whose owner agrees anew, is sent there anew: what had been sent was called back. */
+export const calledBack = (facts: Bag): Fact | undefined => {
+  const [changed, told] = [facts.last('centreChanged'), facts.last('centreTold')];
+  return isAfter(told, changed) ? told : changed;
+};
+
 export function picturePackages(facts: Bag, centre: string, served: Film[]): Packages {
   const sealed = facts.all('packageSealed');
   const rejections = facts.all('filmsRejected');
@@ -31,9 +37,10 @@ export function picturePackages(facts: Bag, centre: string, served: Film[]): Pac
   const voided = new Set(rejections.map((rejection) => baseOf(rejection.package)));
   const live = sealed.findLast((one) => one.supplements === undefined && !voided.has(one.package));
   const family = live ? sealed.filter((one) => one === live || one.supplements === live.package) : [];
+  const back = calledBack(facts);
   const sends = family.map((one) => ({
     package: one,
-    send: facts.latest('packageSent', (send) => send.package === one.package && send.centre === centre),
+    send: facts.after('packageSent', back).findLast((send) => send.package === one.package && send.centre === centre),
   }));
   const sent = sends.find((one) => one.package === live)?.send;
   const packed = new Set(family.flatMap((one) => one.exposures));
@@ -55,7 +62,7 @@ export function picturePackages(facts: Bag, centre: string, served: Film[]): Pac
 function acknowledgement(facts: Bag, sealed: string, centre: string): FactOf<'acknowledged'> | undefined {
   const sends = facts.all('packageSent').filter((send) => send.package === sealed && send.centre === centre);
   const ids = new Set(sends.map((send) => send.send));
-  return facts.all('acknowledged').filter((fact) => ids.has(fact.send)).sort(compareFacts)[0];
+  return facts.after('acknowledged', calledBack(facts)).filter((fact) => ids.has(fact.send)).sort(compareFacts)[0];
 }
 
 function doubt(facts: Bag, send: FactOf<'packageSent'>): Packages['uncertain'] {

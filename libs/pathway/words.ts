@@ -155,4 +155,5 @@ export const actionLabels: Record<Action, string> = {
   withdrawResult: 'Withdraw result', recordOutcome: 'Record delivery', resolveLetter: 'Did the letter arrive?',
   releaseAgain: 'Send letter again', askAppeal: 'Ask for second reading', closeAppeal: 'Close appeal',
   releaseCorrection: 'Send correction', releaseFilmsRejected: 'Tell the owner: pictures again', tellCentre: 'Centre was told',
+  tellOfNote: 'Centre was told by phone or mail',
 };

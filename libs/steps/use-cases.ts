@@ -28,6 +28,7 @@ import { sealSupplement } from './dispatch/seal-supplement.js';
 import { seal } from './dispatch/seal.js';
 import { send } from './dispatch/send.js';
 import { tellCentre } from './dispatch/tell-centre.js';
+import { tellOfNote } from './dispatch/tell-of-note.js';
 import { acknowledge } from './grading/acknowledge.js';
 import { rejectFilms } from './grading/reject-films.js';
 import { assignFilm } from './imaging/assign-film.js';
@@ -96,7 +97,7 @@ export const useCases: { [A in ActionName]: UseCase<A> } = {
   acceptEstimate, book, cancelVisit, checkFitness, giveAnswers, judgeAnswers, leaveStudyOut, recordMissed,
   clearCause, recordAutoReply, recordCause, takeChase,
   answerStatistics, consentSedation, consentSendAll, consentStudy, withdrawSedation, withdrawStudy,
-  changeCentre, resolveSend, sealSupplement, seal, send, tellCentre,
+  changeCentre, resolveSend, sealSupplement, seal, send, tellCentre, tellOfNote,
   acknowledge, rejectFilms,
   assignFilm, disownFilm, endImaging, logRoom, stopImaging, takeView,
   addStudy, agreeTransfer, cancelOrder, chooseLetterTime, confirmAddressees, erasePerson, handOver, liftLegalHold, liftSilence, nameCaseOwner, namePayer, nameSigners, openVisit, recordDeath, recordHarm, recordTransfer,

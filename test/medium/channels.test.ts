@@ -117,7 +117,7 @@ describe.each([['DICOMweb', dicomwebCentre], ['an object store', objectStoreCent
     const study = notes[0]!.elements.x0040a375!.items![0]!.dataSet!;
     expect(study.string('x0020000d')).toBe(film.string('x0020000d'));
     expect(study.elements.x00081115!.items![0]!.dataSet!.elements.x00081199!.items![0]!.dataSet!.string('x00081155')).toBe(film.string('x00080018'));
-    expect(sending(await on.look()).delivery!.notes).toEqual([{ words: 'This film is of another dog.', films: 1, state: 'arrived' }]);
+    expect(sending(await on.look()).delivery!.notes).toMatchObject([{ words: 'This film is of another dog.', films: 1, state: 'arrived' }]);
   });
 
   it('that the centre refuses are named with the reason; the others arrive, and sent again only what is missing goes', async () => {

@@ -5,7 +5,7 @@ import { id, localDay, sentence } from '../common.js';
  * Fields of the forms. `title` labels the field; `pick` says which of the order screen's
  * choices it is chosen from, so that one form component can draw every plain action.
  */
-export type Pick = 'staff' | 'vets' | 'operators' | 'nurses' | 'rooms' | 'people' | 'authorities' | 'practices' | 'centres' | 'studies' | 'exposures' | 'sends' | 'results' | 'letters' | 'reasons' | 'plans' | 'views' | 'protocols';
+export type Pick = 'staff' | 'vets' | 'operators' | 'nurses' | 'rooms' | 'people' | 'authorities' | 'practices' | 'centres' | 'studies' | 'exposures' | 'sends' | 'notes' | 'results' | 'letters' | 'reasons' | 'plans' | 'views' | 'protocols';
 
 export const field = <T extends z.ZodType>(schema: T, title: string, more: { pick?: Pick; help?: string } = {}): T => schema.meta({ title, ...more }) as T;
 

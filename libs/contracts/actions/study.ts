@@ -72,4 +72,9 @@ export const studyActions = {
   askAppeal: z.object({ result: pickOne('results', 'Reading'), asker: pickOne('people', 'Who asks') }),
   closeAppeal: z.object({ reason: field(z.enum(['ownerDecided', 'notPossible']), 'Reason') }),
   tellCentre: nothing,
+  tellOfNote: z.object({
+    note: pickOne('notes', 'Of which films'),
+    how: field(z.enum(['phone', 'mail']), 'How the centre was told'),
+    whom: field(z.string().trim().min(1, 'Say who at the centre was told.').max(120), 'Who at the centre was told'),
+  }),
 };

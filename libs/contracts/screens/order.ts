@@ -137,7 +137,13 @@ export const delivery = z.object({
   words: z.string().nullable(),
   films: z.array(z.object({ name: z.string(), state: z.string(), words: z.string().nullable() })),
   /** What the archive was told of films that are not to be used any more. */
-  notes: z.array(z.object({ words: z.string(), films: z.int(), state: z.string() })),
+  notes: z.array(z.object({
+    id, words: z.string(), reasons: z.array(z.string()), films: z.int(), state: z.string(),
+    /** What the archive said, or why it could not be told. */
+    says: z.string().nullable(),
+    /** By a person, in another way. */
+    told: z.object({ at: z.string(), by: z.string(), how: z.enum(['phone', 'mail']), whom: z.string() }).nullable(),
+  })),
 });
 export type DeliveryView = z.infer<typeof delivery>;
 

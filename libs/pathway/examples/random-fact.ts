@@ -126,6 +126,8 @@ export const randomPayload: { [T in FactType]: (c: Chooser) => Payloads[T] } = {
   appealAsked: (c) => ({ ...result(c), asker: 'owner' }),
   appealClosed: (c) => ({ ...study(c), why: 'notPossible' }),
   centreTold: study,
+  noteOutcome: (c) => ({ ...study(c), note: c.of(['m1', 'm2']), outcome: c.of(['failed', 'refused', 'arrived']) }),
+  noteTold: (c) => ({ ...study(c), note: c.of(['m1', 'm2']), how: c.of(['phone', 'mail']) }),
   afterDeathDecided: (c) => ({ ...study(c), goOn: c.bool() }),
   factStruck: (c) => ({ fact: `f${c.below(30)}`, why }),
 };

@@ -6,6 +6,7 @@ import { questions } from '../facts.js';
 import type { Chooser } from './chooser.js';
 import { pictureOf } from '../picture.js';
 import type { Rules } from '../rules.js';
+import { notesNotTaken } from '../study-notes.js';
 import { fact, randomPayload } from './random-fact.js';
 
 export interface Place { facts: Fact[]; now: string; evaluation: Evaluation }
@@ -46,7 +47,7 @@ function later(now: string, c: Chooser): string {
 
 const outside = [
   'sendOutcome', 'imageChecked', 'imagesLost', 'protocolChanged', 'centreClosed', 'practiceClosing', 'resultChecked', 'resultArrived',
-  'ourDogSeenElsewhere', 'fitnessChecked', 'causeFound', 'dogRestated',
+  'ourDogSeenElsewhere', 'fitnessChecked', 'causeFound', 'dogRestated', 'noteOutcome',
 ] as const satisfies readonly FactType[];
 
 /** What comes in from elsewhere, asked or not. */
@@ -76,7 +77,7 @@ const detours = new Set<Action>([
 const lateDetours = new Set<Action>(['rejectFilms', 'askAppeal', 'withdrawResult', 'refuseResult', 'stopImaging', 'settleViews']);
 const road = new Set<Action>([
   'openVisit', 'admit', 'startSedation', 'takeView', 'judgeView', 'signRecovery', 'giveSheet', 'seal', 'send', 'acknowledge', 'enterResult',
-  'acceptResult', 'releaseLetter', 'recordOutcome', 'resolveLetter', 'sealSupplement', 'releaseCorrection', 'tellCentre',
+  'acceptResult', 'releaseLetter', 'recordOutcome', 'resolveLetter', 'sealSupplement', 'releaseCorrection', 'tellCentre', 'tellOfNote',
 ]);
 
 function weightOf(action: Action, evaluation: Evaluation, wanted: Set<Action>, straight: boolean): number {
@@ -177,6 +178,7 @@ function ownWords(action: Action, on: On, { facts, evaluation }: Place, c: Choos
     };
     case 'changeCentre': return { centre: c.of(['centre-weir', 'centre-ford']) };
     case 'takeChase': return { lookAgain: '2026-12-20' };
+    case 'tellOfNote': return { note: study && notesNotTaken(study.facts)[0] };
     case 'liftLegalHold': return { second: 'second' };
     default: return {};
   }

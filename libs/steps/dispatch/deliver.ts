@@ -3,7 +3,7 @@ import { PermanentError, RetryableError } from '#libs/platform/queue/job-errors'
 import type { WorkerDeps } from '../worker-deps.js';
 import { ItemRefusedError, type Channel, type Item } from './channels/channel.js';
 import { openChannel } from './channels/open-channel.js';
-import { closeDelivery, isTakenOut, readDelivery, setItem, touchDelivery, type Delivery, type ItemRow, type ItemState } from './delivery.js';
+import { claimItem, closeDelivery, readDelivery, setItem, touchDelivery, type Delivery, type ItemRow, type ItemState } from './delivery.js';
 import { noteSending } from './note-sending.js';
 import { prepareItem } from './prepare-item.js';
 
@@ -23,6 +23,7 @@ export async function deliverPackage(deps: WorkerDeps, send: string, { signal, l
     await lookFor(deps, channel, delivery, signal);
     await finish(deps, channel, delivery);
   } catch (error) {
+    if (error instanceof EndedError) return; // a person's word: there is nothing left to do, and nothing to tell
     const message = error instanceof PermanentError || error instanceof RetryableError ? error.message : 'Something broke on the server.';
     if (error instanceof PermanentError) await system((tx) => closeDelivery(tx, send, deps.clock.now(), 'stopped', message));
     // until then the queue tries again by itself; from here on it is a person's
@@ -31,26 +32,30 @@ export async function deliverPackage(deps: WorkerDeps, send: string, { signal, l
   }
 }
 
-/** Asked each time before something leaves: a person may have ended the sending, or another worker taken it over. */
-async function stillOurs({ db, clock }: WorkerDeps, { send }: Delivery, signal: AbortSignal): Promise<void> {
-  signal.throwIfAborted();
-  if (!(await db.system('keep at a delivery', (tx) => touchDelivery(tx, send, clock.now())))) throw new PermanentError('Somebody has ended this sending.');
-}
+/** Somebody has ended the sending while it was under way. */
+class EndedError extends Error {}
 
 async function bringOut(deps: WorkerDeps, channel: Channel, delivery: Delivery, row: ItemRow, signal: AbortSignal): Promise<void> {
   if (row.state !== 'waiting' && row.state !== 'claimed') return;
-  await stillOurs(deps, delivery, signal);
+  signal.throwIfAborted();
   try {
-    if (row.image && (await deps.db.system('look whether a film is still this dog’s', (tx) => isTakenOut(tx, delivery.order, row.image!)))) throw new ItemRefusedError('It was taken out of the order and stays here.');
     const item = await prepareItem(deps, delivery, row);
     if (await channel.has(item, signal)) return await move(deps, delivery, row, 'arrived');
-    await move(deps, delivery, row, 'claimed');
+    await claim(deps, delivery, row);
     await channel.put(item, signal);
     await move(deps, delivery, row, 'stored');
   } catch (error) {
     if (!(error instanceof ItemRefusedError)) throw error;
     await move(deps, delivery, row, 'refused', error.message);
   }
+}
+
+/** The last word before something leaves the house. */
+async function claim({ db, clock }: WorkerDeps, delivery: Delivery, row: ItemRow): Promise<void> {
+  const answer = await db.system('claim a film', (tx) => claimItem(tx, delivery, row, clock.now()));
+  if (answer === 'ended') throw new EndedError();
+  if (answer === 'takenOut') throw new ItemRefusedError('It was taken out of the order and stays here.');
+  row.state = 'claimed';
 }
 
 async function lookFor(deps: WorkerDeps, channel: Channel, delivery: Delivery, signal: AbortSignal): Promise<void> {
@@ -66,7 +71,6 @@ async function finish(deps: WorkerDeps, channel: Channel, delivery: Delivery): P
   const refused = delivery.items.filter((row) => row.state === 'refused');
   if (refused.length > 0) {
     const words = refused.map((row) => `${row.name}: ${row.words ?? ''}`).join(' ');
-    if (delivery.note) throw new PermanentError(words);
     return noteSending(deps, delivery, 'failed', words, 'refused');
   }
   const items: Item[] = [];

@@ -1,5 +1,6 @@
 import type { Tx } from '#libs/platform/database/db';
 import type { ChannelKind } from '#libs/contracts/dispatch';
+import type { Work } from '../record/work.js';
 import type { PackageSummary } from './seal-package.js';
 import type { SentNote } from './withdraw-sent.js';
 
@@ -44,8 +45,31 @@ export const setItem = (tx: Tx, { send, place, state, words, now }: { send: stri
   tx.$executeRaw`UPDATE delivery_item SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, claimed_at = CASE WHEN ${state} = 'claimed' THEN ${now}::timestamptz ELSE claimed_at END, done_at = CASE WHEN ${state} IN ('arrived', 'refused') THEN ${now}::timestamptz END
     WHERE send_id = ${send}::uuid AND place = ${place}`;
 
+/**
+ * From here on a film may be on its way. The sending is held fast meanwhile, as it is by whoever ends it or calls films back: what they find
+ * claimed is told to the archive, and what is not claimed by then stays here.
+ */
+export async function claimItem(tx: Tx, { send, order }: Delivery, { place, image }: ItemRow, now: Date): Promise<'claimed' | 'ended' | 'takenOut'> {
+  if (!(await touchDelivery(tx, send, now))) return 'ended';
+  if (image && (await isTakenOut(tx, order, image))) return 'takenOut';
+  await setItem(tx, { send, place, state: 'claimed', now });
+  return 'claimed';
+}
+
+/** Films of a study that are still on their way stay here from now on: to one centre, or to any. */
+export const endSendings = ({ tx, order, now }: Work, study: string, centre?: string): Promise<number> =>
+  tx.$executeRaw`UPDATE delivery SET state = 'ended', touched_at = ${now}
+    WHERE order_id = ${order.id}::uuid AND study_id = ${study}::uuid AND note IS NULL AND state IN ('open', 'stopped') AND (${centre ?? null}::uuid IS NULL OR centre_id = ${centre ?? null}::uuid)`;
+
+/** How many notes told the centre of a film of this package. */
+export async function timesCalledBack(tx: Tx, { order, package: sealed, centre }: Delivery, image: string): Promise<number> {
+  const [row] = await tx.$queryRaw<{ times: bigint }[]>`SELECT count(*) AS times FROM delivery
+    WHERE order_id = ${order}::uuid AND package_id = ${sealed}::uuid AND centre_id = ${centre}::uuid AND note->'films' @> ${JSON.stringify([{ image }])}::jsonb`;
+  return Number(row!.times);
+}
+
 /** A film that somebody has taken out of the order since it was packed. */
-export async function isTakenOut(tx: Tx, order: string, image: string): Promise<boolean> {
+async function isTakenOut(tx: Tx, order: string, image: string): Promise<boolean> {
   const [found] = await tx.$queryRaw<object[]>`SELECT 1 FROM fact out JOIN fact taken ON taken.order_id = out.order_id AND taken.type = 'exposureTaken' AND taken.body->>'exposure' = out.body->>'exposure'
     WHERE out.order_id = ${order}::uuid AND out.type = 'exposureDisowned' AND taken.body->>'image' = ${image}`;
   return found !== undefined;

@@ -15,7 +15,7 @@ export function noteCopy({ send, summary, zone }: Delivery, note: SentNote, key:
   const [day, time] = withOffset(now, zone).split('T') as [string, string];
   const { number, sex, neutered, breed } = summary.dog;
   const content = rejectionNote({
-    ...note, number: summary.number, dog: { number, breed, neutered, sex: sex === 'male' ? 'male' : 'female' },
+    ...note, words: [note.words, ...(note.reasons ?? [])].join(' '), number: summary.number, dog: { number, breed, neutered, sex: sex === 'male' ? 'male' : 'female' },
     sopInstanceUid, seriesUid, imagedOn: summary.imagedOn, day, time: time.slice(0, 8),
   });
   return { content: [content], sopClassUid: KEY_OBJECTS, sopInstanceUid, studyUid: note.studyUid, seriesUid, transferSyntax: EXPLICIT };

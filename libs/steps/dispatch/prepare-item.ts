@@ -4,7 +4,7 @@ import type { Copy } from '#libs/dicom/de-identify';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import type { WorkerDeps } from '../worker-deps.js';
 import type { Item } from './channels/channel.js';
-import type { Delivery, ItemRow } from './delivery.js';
+import { timesCalledBack, type Delivery, type ItemRow } from './delivery.js';
 import { deliveryKey } from './delivery-key.js';
 import { noteCopy } from './note-copy.js';
 
@@ -20,11 +20,17 @@ export async function prepareItem(deps: WorkerDeps, delivery: Delivery, row: Ite
 async function keepCopy(deps: WorkerDeps, delivery: Delivery, { place }: ItemRow): Promise<Pick<ItemRow, 'sopClass' | 'sopUid' | 'studyUid' | 'seriesUid' | 'sentSha' | 'size'>> {
   const { practice, centre, send, note } = delivery;
   const key = await deps.db.system('keep the key of a centre', (tx) => deliveryKey(tx, practice, centre));
-  const copy = note ? noteCopy(delivery, note, key, deps.clock.now()) : await filmCopy(deps, delivery, place, key);
+  const copy = note ? noteCopy(delivery, note, key, deps.clock.now()) : await filmCopy(deps, delivery, place, await keyForFilm(deps, delivery, place, key));
   const { sha256, size } = await deps.files.put(copy.content as unknown as AsyncIterable<Uint8Array>, { maxBytes: MOST_BYTES });
   const row = { sopClass: copy.sopClassUid, sopUid: copy.sopInstanceUid, studyUid: copy.studyUid, seriesUid: copy.seriesUid, sentSha: sha256, size };
   await deps.db.system('keep the copy of a film', (tx) => tx.deliveryItem.update({ where: { sendId_place: { sendId: send, place } }, data: row }));
   return row;
+}
+
+/** What an archive was told not to use any more comes back to it under other numbers, or it would stay hidden there. */
+async function keyForFilm({ db }: WorkerDeps, delivery: Delivery, place: number, key: string): Promise<string> {
+  const times = await db.system('look how often a film was called back', (tx) => timesCalledBack(tx, delivery, delivery.summary.films[place - 1]!.image));
+  return times === 0 ? key : `${key} ${times}`;
 }
 
 async function filmCopy({ files }: WorkerDeps, { summary }: Delivery, place: number, key: string): Promise<Copy> {

@@ -1,18 +1,17 @@
 import { t } from '#libs/words/spoken';
 import { randomUUID } from 'node:crypto';
+import { pictureOf } from '#libs/pathway/picture';
 import { StepError } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { mailPackage } from './mail-package.js';
 import type { PackageSummary } from './seal-package.js';
 import { startDelivery, wayTo, type Sending } from './start-delivery.js';
 
-/** One try to bring the newest unsent package to the study's present centre, by the practice's channel to it. */
+/** One try to bring the first unsent package to the study's present centre, by the practice's channel to it. */
 export const send = useCase('send', async (work, on) => {
   const { tx, order, now } = work;
   const centre = work.evaluation.studies[on]!.centre;
-  const sent = new Set(work.facts('packageSent').filter((f) => f.study === on && f.centre === centre).map((f) => f.package));
-  const packages = work.facts('packageSealed').filter((f) => f.study === on);
-  const sealed = packages.filter((f) => !sent.has(f.package)).at(-1) ?? packages.at(-1);
+  const [sealed] = pictureOf(order.facts, order.rules).studies.find(({ id }) => id === on)!.packages.unsent;
   if (!sealed) throw new StepError('NOT_AT_THIS_STEP', t('Nothing is sealed for this study yet.'));
   const sending: Sending = { send: randomUUID(), package: sealed.package, study: on, centre };
   const row = await tx.package.findUniqueOrThrow({ where: { id: sealed.package } });

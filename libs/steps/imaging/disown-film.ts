@@ -10,6 +10,6 @@ const WITHDRAWN: Record<'otherDog' | 'testFilm', Withdrawn> = {
 /** A film that is no picture of this dog; an archive that has it is told. */
 export const disownFilm = useCase('disownFilm', async (work, _on, input) => {
   const { exposure, image } = filmOf(work, input.exposure);
-  await withdrawSent(work, [image], WITHDRAWN[input.reason]);
+  await withdrawSent(work, { images: [image] }, WITHDRAWN[input.reason]);
   return [{ type: 'exposureDisowned', exposure, why: input.reason }];
 });

@@ -12,6 +12,8 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
   const staff = (...roles: string[]): Choice[] => source.staff.filter((s) => roles.length === 0 || s.roles.some((r) => roles.includes(r))).map((s) => ({ id: s.id, name: s.name, hint: s.roles.join(', ') }));
   const people = new Map(source.dog.people.filter((p) => !p.until).map((p) => [p.person.id, { id: p.person.id, name: p.person.name, hint: p.role }]));
   const views = new Map(Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views ?? []).map((v) => [v.code as string, { id: v.code as string, name: v.label }]));
+  const told = new Set([...facts('noteTold'), ...facts('noteOutcome').filter((f) => f.outcome === 'arrived')].map((f) => f.note));
+  const waiting = new Set(facts('noteOutcome').map((f) => f.note).filter((note) => !told.has(note)));
   const at = (iso: string) => iso.slice(0, 16).replace('T', ' ');
   return {
     staff: staff(),
@@ -30,6 +32,7 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
     exposures: facts('exposureTaken').map((f, i) => ({ id: f.exposure, name: t('{view}, film {i}', { view: names[f.view] ?? f.view, i: i + 1 }) })),
     plans: facts('planSigned').map((f) => ({ id: f.plan, name: t('{which} signed {at}', { which: f.kind === 'topUp' ? t('Top-up') : t('Plan'), at: at(f.at) }), hint: t('{weightKg} kg', { weightKg: f.weightKg }) })),
     sends: facts('packageSent').map((f) => ({ id: f.send, name: `${names[f.centre] ?? ''}, ${at(f.at)}` })),
+    notes: Object.values(source.deliveries).flatMap(({ notes }) => notes).filter(({ id }) => waiting.has(id)).map(({ id, words, reasons }) => ({ id, name: [t.known(words), ...reasons].join(' ') })),
     results: facts('resultArrived').map((f) => ({ id: f.result, name: `${f.ref}, ${at(f.at)}`, hint: names[f.study] ?? '' })),
     letters: facts('letterReleased').map((f) => ({ id: f.letter, name: `${f.kind}, ${at(f.at)}` })),
   };

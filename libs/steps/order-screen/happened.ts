@@ -96,6 +96,8 @@ const words: Words = {
   appealAsked: () => t('Second reading asked for'),
   appealClosed: () => t('Appeal closed'),
   centreTold: () => t('Centre told that the owner withdrew'),
+  noteOutcome: (f) => ({ arrived: t('The archive knows of the films that are not to be used'), failed: t('The archive could not be told of films that are not to be used. {words}', { words: d(f, 'words') }), refused: t('The archive did not take the note on films that are not to be used. {words}', { words: d(f, 'words') }) })[f.outcome],
+  noteTold: (f) => t('Centre told by {how, select, phone {phone} other {mail}} which films are not to be used: {whom}', { how: f.how, whom: d(f, 'whom') }),
   afterDeathDecided: (f) => (f.goOn ? t('The study goes on') : t('The study ends')),
 };
 

@@ -54,5 +54,5 @@ function firstHold(e: Evaluation): string | null {
 }
 
 /** Owed to somebody even when every road has ended. */
-const OWED: ReadonlySet<string> = new Set(['CENTRE_TO_TELL', 'CORRECTION_DUE', 'CASE_OWNER_MISSING']);
+const OWED: ReadonlySet<string> = new Set(['CENTRE_TO_TELL', 'NOTE_NOT_TAKEN', 'CORRECTION_DUE', 'CASE_OWNER_MISSING']);
 const owesNothing = (e: Evaluation): boolean => !e.order.allHolds.some((code) => OWED.has(code));

@@ -134,4 +134,5 @@ export const bodies: Bodies = {
   askAppeal: (road) => ({ result: accepted(road), asker: person(road) }),
   closeAppeal: () => ({ reason: 'ownerDecided' }),
   tellCentre: () => ({}),
+  tellOfNote: (road) => ({ note: last(road, 'noteOutcome')?.note ?? NONE, how: 'phone', whom: 'The reading room' }),
 };

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import { addDays } from '#libs/pathway/days';
 import { localDay } from '#libs/pathway/zones';
 import { visitEstimate } from '#libs/steps/booking/visit-estimate';
@@ -93,6 +94,7 @@ export const ways: Record<string, Way> = {
     await report(road, 'deliverPost', [{ type: 'sendOutcome', study: first(road), send: factsOf(road, 'packageSent').at(-1)!.send, outcome: 'unknown' }]);
   } },
   closedCentre: { after: 'sealed', go: (road) => report(road, 'closeCentre', [{ type: 'centreClosed', centre: road.evaluation.studies[first(road)]!.centre, from: today(road) }]) },
+  noteRefused: { after: 'withCentre', go: (road) => report(road, 'noteOutcome', [{ type: 'noteOutcome', study: first(road), note: randomUUID(), outcome: 'refused' }]) },
   unpaid: { after: 'sent', go: (road) => perform(road, road.house.manager, 'recordCause', first(road), { cause: 'unpaid' }) },
   // As a device tells it that was away while the package went.
   lateFilm: { after: 'sent', go: (road) => report(road, 'assignFilm', [{ type: 'exposureAssigned', exposure: factsOf(road, 'exposureTaken').at(-1)!.exposure, serves: Object.keys(road.evaluation.studies) }]) },

@@ -22,8 +22,8 @@ export function medium(deps: WorkerDeps, { send, order, package: sealed, study, 
       const { sha256 } = await deps.files.put(zip, { maxBytes: MOST_BYTES });
       await deps.db.system('mail a medium', async (tx) => {
         const record = await lockOrder(tx, order);
-        await tx.$executeRaw`UPDATE delivery SET zip_sha = ${sha256} WHERE send_id = ${send}::uuid`;
-        if (record) await mailPackage({ tx, order: record }, { send, package: sealed, study, centre }, manifest, summary);
+        const wanted = await tx.$executeRaw`UPDATE delivery SET zip_sha = ${sha256} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`;
+        if (record && wanted > 0) await mailPackage({ tx, order: record }, { send, package: sealed, study, centre }, manifest, summary);
       });
     },
   };

@@ -6,7 +6,7 @@ const words: Record<string, PageSentence> = {
   any: 'Any owner’s yes is enough', all: 'Every owner and co-owner signs',
   yes: 'Yes', no: 'No', owner: 'Owner', agent: 'Agent', practice: 'Practice', seller: 'Seller', buyer: 'New owner',
   missingViews: 'Views are missing', rejected: 'Films were sent back', lost: 'Films were lost', first: 'First visit',
-  declined: 'Declined', takenBack: 'Taken back', phone: 'By phone', paper: 'On paper', link: 'By link',
+  declined: 'Declined', takenBack: 'Taken back', phone: 'By phone', mail: 'By mail', paper: 'On paper', link: 'By link',
   booking: 'Booking', reminder: 'Reminder', admission: 'Admission', table: 'Table',
   unwell: 'Unwell today', identity: 'Identity not certain', unfit: 'Not fit for sedation', ownerDecided: 'The owner decided', emergency: 'An emergency',
   firstPlan: 'First plan', topUp: 'More during the sedation', drawn: 'Drawn up', given: 'Given', discarded: 'Discarded', reversal: 'Reversal given',

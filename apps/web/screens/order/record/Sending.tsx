@@ -41,7 +41,7 @@ export function Sending({ screen }: { screen: OrderScreen }) {
             ]}
           />
         )}
-        {rows.map(({ study, send }) => send.delivery && <Delivery key={send.id} delivery={send.delivery} study={studyName(screen, study.id)} />)}
+        {rows.map(({ study, send }) => send.delivery && <Delivery key={send.id} zone={zone} delivery={send.delivery} study={studyName(screen, study.id)} />)}
         {chased.map((s) => s.chase && <Chased key={s.id} study={studyName(screen, s.id)} chase={s.chase} />)}
       </div>
     </Sheet>

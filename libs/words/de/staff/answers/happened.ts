@@ -25,5 +25,9 @@ export const happened = {
   'Reading refused: {why}': 'Beurteilung zurückgewiesen: {why}', 'not plausible': 'nicht glaubhaft', 'sent twice': 'zweimal gesendet', '{study}: the centre was asked by mail which reading stands': '{study}: Die Stelle wurde per Mail gefragt, welche Beurteilung gilt', 'Conflict settled by the centre, {saidBy}: {why}': 'Widerspruch von der Stelle geklärt, {saidBy}: {why}',
   '{study}: reading accepted': '{study}: Beurteilung angenommen', 'Reading withdrawn': 'Beurteilung zurückgenommen', 'Phone first, by {until}': 'Zuerst anrufen, bis {until}', 'Owner was reached by phone': 'Telefonisch erreicht', 'Owner not reached by phone': 'Telefonisch nicht erreicht', 'Letter released': 'Brief freigegeben', 'Correction released': 'Berichtigung freigegeben',
   'Letter about films released': 'Brief über die Bilder freigegeben', 'Letter to {to}: {outcome}': 'Brief an {to}: {outcome}', delivered: 'zugestellt', 'Letter to {to}: {which}': 'Brief an {to}: {which}', 'it came': 'kam an', 'it did not come': 'kam nicht an', 'Appeal closed': 'Zweite Beurteilung abgeschlossen',
+  'The archive knows of the films that are not to be used': 'Das Archiv weiß, welche Aufnahmen nicht zu verwenden sind',
+  'The archive could not be told of films that are not to be used. {words}': 'Dem Archiv konnte nicht gesagt werden, welche Aufnahmen nicht zu verwenden sind. {words}',
+  'The archive did not take the note on films that are not to be used. {words}': 'Das Archiv nahm die Mitteilung über Aufnahmen, die nicht zu verwenden sind, nicht an. {words}',
+  'Centre told by {how, select, phone {phone} other {mail}} which films are not to be used: {whom}': 'Der Stelle {how, select, phone {am Telefon} other {per Mail}} gesagt, welche Aufnahmen nicht zu verwenden sind: {whom}',
   'Centre told that the owner withdrew': 'Der Stelle gesagt, dass zurückgezogen wurde', 'The study ends': 'Die Untersuchung endet',
 } as const;

@@ -79,6 +79,7 @@ export const holds = {
   'Letter not known to have arrived': 'Unbekannt, ob der Brief ankam', '{Desk} finds out, or sends it again.': '{Desk} klärt es oder sendet ihn noch einmal.',
   'Correction to send': 'Berichtigung zu senden', 'A released result was taken back: {vet} tells the addressees.': 'Ein mitgeteiltes Ergebnis wurde zurückgenommen: {vet} sagt es allen, die es bekamen.',
   'Tell the centre': 'Der Stelle sagen', '{Owner} withdrew: {desk} tells the centre.': '{Owner} hat zurückgezogen: {desk} sagt es der Stelle.',
+  'The archive took no note': 'Das Archiv nahm keine Mitteilung an', 'It does not know which films are not to be used any more: {desk} tells the centre by phone or mail, and says so here.': 'Es weiß nicht, welche Aufnahmen nicht mehr zu verwenden sind: {desk} sagt es der Stelle am Telefon oder per Mail und hält es hier fest.',
   'Until {day}.': 'Bis {day}.', 'Due {time}.': 'Fällig um {time}.', 'By {day}.': 'Bis {day}.',
   then: 'dann', 'a co-owner': 'eine Mitbesitzerin oder ein Mitbesitzer', 'the other practice': 'die andere Praxis', 'not known': 'nicht bekannt',
   '{count, plural, =1 {one day} one {# day} other {# days}}': '{count, plural, =1 {einen Tag} one {# Tag} other {# Tage}}',

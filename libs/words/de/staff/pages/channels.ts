@@ -45,4 +45,12 @@ export const channels = {
   'This film is of another dog.': 'Diese Aufnahme zeigt einen anderen Hund.',
   'This film was a test and shows no dog.': 'Diese Aufnahme war eine Probe und zeigt keinen Hund.',
   'The owner has withdrawn consent. These films are not to be read.': 'Der Besitzer hat die Einwilligung zurückgezogen. Diese Aufnahmen sind nicht zu lesen.',
+  'These films are read by another centre, and are not to be read here.': 'Diese Aufnahmen wertet eine andere Stelle aus; hier sind sie nicht zu lesen.',
+  'This film is to be taken again.': 'Diese Aufnahme ist noch einmal zu machen.',
+  '{by} told {whom} at the centre by {how, select, phone {phone} other {mail}} on {moment} not to use {films, plural, one {# film} other {# films}} any more.':
+    '{by} hat {whom} an der Stelle {how, select, phone {am Telefon} other {per Mail}} gesagt ({moment}), {films, plural, one {# Aufnahme} other {# Aufnahmen}} nicht mehr zu verwenden.',
+  'The archive does not take the note that {films, plural, one {# film is} other {# films are}} not to be used any more.':
+    'Das Archiv nimmt die Mitteilung nicht an, dass {films, plural, one {# Aufnahme nicht mehr zu verwenden ist} other {# Aufnahmen nicht mehr zu verwenden sind}}.',
+  'The archive could not be told that {films, plural, one {# film is} other {# films are}} not to be used any more.':
+    'Dem Archiv konnte nicht gesagt werden, dass {films, plural, one {# Aufnahme nicht mehr zu verwenden ist} other {# Aufnahmen nicht mehr zu verwenden sind}}.',
 } as const;
