@@ -170,6 +170,7 @@ const study: Record<StudyHoldCode, HoldRow> = {
       'settleConflict', 'sealSupplement', 'nameCaseOwner', 'send', 'disownFilm', 'closeAppeal',
     ],
   },
+  LETTER_ON_ITS_WAY: { who: ['queue'], forbids: [], ways: ['recordOutcome', 'resolveLetter', 'releaseAgain'] },
   LETTER_NOT_DELIVERED: { who: ['queue', 'desk'], forbids: [], ways: ['recordOutcome', 'resolveLetter', 'releaseAgain'] },
   CORRECTION_DUE: {
     who: ['vet'], forbids: [], ways: ['releaseCorrection', 'confirmAddressees', 'liftSilence', 'nameCaseOwner'],

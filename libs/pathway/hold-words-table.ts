@@ -92,6 +92,7 @@ export const holdPhrases: Record<HoldCode, HoldPhrases> = {
   PHONE_FIRST: row('Phone the owner first', '{Vet} calls {owner}, then the letter goes.'),
   LETTER_WAITS: row('One letter for all studies', 'It waits for the other studies, until {until} at most.', 'You get one letter for all pictures.'),
   LETTER_NOT_RELEASED: row('The letter waits', '{Vet} releases it.'),
+  LETTER_ON_ITS_WAY: row('The letter is on its way', 'Should nothing be known of it by {until}, {desk} finds out.'),
   LETTER_NOT_DELIVERED: row('Letter not known to have arrived', '{Desk} finds out, or sends it again.'),
   CORRECTION_DUE: row('Correction to send', 'A released result was taken back: {vet} tells the addressees.'),
   CENTRE_TO_TELL: row('Tell the centre', '{Owner} withdrew: {desk} tells the centre.'),

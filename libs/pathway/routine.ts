@@ -4,7 +4,7 @@ import type { HoldCode } from './hold-codes.js';
 /** The next ordinary thing to do, or time passing: nobody is late, so the line does not break for it. */
 const routine: ReadonlySet<HoldCode> = new Set<HoldCode>([
   'BEFORE_THE_DAY', 'NOT_SCANNED', 'ANSWERS_NOT_TODAY', 'NOT_EXAMINED', 'NOT_SCANNED_AT_TABLE', 'TOP_UP_NOT_SIGNED',
-  'IMAGING_NOT_ENDED', 'RECOVERY_NOT_SIGNED', 'READING_DUE', 'NOT_SENT', 'TOO_YOUNG', 'CENTRE_CLOSED', 'LETTER_WAITS',
+  'IMAGING_NOT_ENDED', 'RECOVERY_NOT_SIGNED', 'READING_DUE', 'NOT_SENT', 'TOO_YOUNG', 'CENTRE_CLOSED', 'LETTER_WAITS', 'LETTER_ON_ITS_WAY',
 ]);
 
 export function isRoutine(hold: Hold, all: readonly Hold[]): boolean {

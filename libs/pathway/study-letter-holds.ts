@@ -15,7 +15,20 @@ export function letterHolds(study: StudyPicture, setting: StudySetting, raise: R
     if (until !== undefined) raise('LETTER_WAITS', { until });
     raise('LETTER_NOT_RELEASED');
   }
-  if (step === 'released') raise('LETTER_NOT_DELIVERED', { detail: { people: letters.undelivered } });
+  if (step === 'released') {
+    const until = onItsWayUntil(study, setting);
+    raise(until === undefined ? 'LETTER_NOT_DELIVERED' : 'LETTER_ON_ITS_WAY', { until, detail: { people: letters.undelivered } });
+  }
+}
+
+/** Longer than a letter is kept back for the night and for days on which nobody is reached; our own choice. */
+const ON_ITS_WAY_DAYS = 7;
+
+/** Nobody is troubled with a letter that has just left, or that waits for the morning. */
+function onItsWayUntil({ letters }: StudyPicture, { order, now }: StudySetting): string | undefined {
+  if (letters.onItsWay === undefined) return undefined;
+  const until = addDays(localDay(letters.onItsWay, order.zone), ON_ITS_WAY_DAYS);
+  return localDay(now, order.zone) < until ? until : undefined;
 }
 
 /** The vet's wish to speak with the owner first, until that has happened. */

@@ -15,6 +15,8 @@ export interface Letters {
   undelivered: string[];
   /** Of those: known not to have it, so that it may go again. */
   bounced: string[];
+  /** When the newest letter left, while it goes by mail to all of them and nothing has been heard of it. */
+  onItsWay: string | undefined;
   deliveredAt: string | undefined;
   correctionDue: boolean;
   /** The centre sent films back, and no letter has said so since. */
@@ -41,6 +43,7 @@ export function pictureLetters(facts: Bag, results: Results, order: OrderPicture
     resultOut,
     undelivered: undelivered.map((state) => state.person),
     bounced: undelivered.filter((state) => state.bounced).map((state) => state.person),
+    onItsWay: undelivered.every((state) => !state.told && order.addressees.some((one) => one.person === state.person && one.channel === 'mail')) ? mine.at(-1)?.at : undefined,
     deliveredAt: states.map((state) => state.at ?? '').sort().at(-1) || mine[0]?.at,
     correctionDue: results.withdrawn.some(({ result, by }) =>
       letters.some((letter) => letter.result === result.result)
@@ -52,7 +55,7 @@ export function pictureLetters(facts: Bag, results: Results, order: OrderPicture
   };
 }
 
-interface Delivery { delivered: boolean; bounced: boolean; at?: string }
+interface Delivery { delivered: boolean; told: boolean; bounced: boolean; at?: string }
 
 function deliveryTo(facts: Bag, letters: Letter[], person: string): Delivery {
   const ids = new Set(letters.map((letter) => letter.letter));
@@ -60,9 +63,9 @@ function deliveryTo(facts: Bag, letters: Letter[], person: string): Delivery {
     .filter((fact) => ids.has(fact.letter) && fact.to === person);
   const arrived = told.find((fact) => (fact.type === 'letterOutcome' ? fact.outcome === 'delivered' : fact.arrived));
   // Delivered is never overwritten by a later bounce.
-  if (arrived) return { delivered: true, bounced: false, at: arrived.at };
+  if (arrived) return { delivered: true, told: true, bounced: false, at: arrived.at };
   const last = letters.findLast((letter) => letter.to.includes(person));
-  const bounced = told.some((fact) => fact.letter === last?.letter
-    && (fact.type === 'letterResolved' || fact.outcome === 'bounced'));
-  return { delivered: false, bounced };
+  const ofLast = told.filter((fact) => fact.letter === last?.letter);
+  const bounced = ofLast.some((fact) => fact.type === 'letterResolved' || fact.outcome === 'bounced');
+  return { delivered: false, told: ofLast.length > 0, bounced };
 }

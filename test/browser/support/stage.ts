@@ -17,8 +17,9 @@ export class Stage {
 
   private constructor(readonly server: RunningServer, readonly browser: Browser) {}
 
-  static async open(chromium: string): Promise<Stage> {
-    const [server, browser] = await Promise.all([startServer({ pages: true }), launchChromium(chromium)]);
+  /** `allow`: addresses inside our own network that may be called. */
+  static async open(chromium: string, { allow = [] }: { allow?: string[] } = {}): Promise<Stage> {
+    const [server, browser] = await Promise.all([startServer({ pages: true, allow }), launchChromium(chromium)]);
     return new Stage(server, browser);
   }
 

@@ -76,6 +76,7 @@ export const holds = {
   'Phone the owner first': 'Zuerst anrufen', '{Vet} calls {owner}, then the letter goes.': '{Vet} ruft an ({owner}), dann geht der Brief hinaus.',
   'One letter for all studies': 'Ein Brief für alle Untersuchungen', 'It waits for the other studies, until {until} at most.': 'Er wartet auf die anderen Untersuchungen, höchstens bis {until}.',
   'The letter waits': 'Der Brief wartet', '{Vet} releases it.': '{Vet} gibt ihn frei.',
+  'The letter is on its way': 'Der Brief ist unterwegs', 'Should nothing be known of it by {until}, {desk} finds out.': 'Ist bis {until} nichts von ihm bekannt, klärt {desk} es.',
   'Letter not known to have arrived': 'Unbekannt, ob der Brief ankam', '{Desk} finds out, or sends it again.': '{Desk} klärt es oder sendet ihn noch einmal.',
   'Correction to send': 'Berichtigung zu senden', 'A released result was taken back: {vet} tells the addressees.': 'Ein mitgeteiltes Ergebnis wurde zurückgenommen: {vet} sagt es allen, die es bekamen.',
   'Tell the centre': 'Der Stelle sagen', '{Owner} withdrew: {desk} tells the centre.': '{Owner} hat zurückgezogen: {desk} sagt es der Stelle.',
