@@ -1,3 +1,9 @@
+import { randomUUID } from 'node:crypto';
+import { checkDicom } from '#libs/dicom/check-dicom';
+import { newUid } from '#libs/dicom/uids';
+import { writeRadiograph } from '#libs/dicom/write-radiograph';
+import { receiveImage } from '#libs/steps/gateway/receive-image';
+import { aRadiograph } from '#test/peers/support/a-film';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
 import { openLink, type Session } from '#test/support/session';
@@ -73,6 +79,24 @@ it('what became of a mail is heard too', async () => {
   const line = await Line.of(await road.as('desk'));
   await (await road.as('desk')).post(`/api/orders/${road.id}/owner-link`).expect(200);
   await line.until(road.id);
+});
+
+it('an image that fits no order is heard in its practice, as no more than that, and by nobody else', async () => {
+  const practice = road.house.id;
+  const console = randomUUID();
+  await server.look((tx) => tx.console.create({ data: { id: console, practiceId: practice, name: 'X-ray room', aeTitle: 'DXROOM1', address: '127.0.0.1', at: server.clock.now(), by: 'a test', byName: 'A test' } }));
+  const order = await Road.book(server, { dog: 'Gale', studies: [['elbow', 'threnfold']] });
+  const own = await Line.of(await road.as('nurse'));
+  const owner = await Line.of(await openLink(server.url, await server.mail.wait(order.email, /Gale/)));
+  const others = await Promise.all(['Pell Vantry', 'Noemi Haskel'].map(async (name) => Line.of(await server.as(name))));
+  const film = checkDicom(writeRadiograph(aRadiograph({ accession: '', studyUid: newUid() })));
+  const came = { sha256: 'a'.repeat(64), size: 1, image: { ...film, sopInstanceUid: film.sopInstanceUid! } };
+  expect(await receiveImage(server.deps, { practice, console, name: 'X-ray room' }, came)).toBe('unmatched');
+  await own.until('event: tray');
+  expect(own.all).not.toMatch(/Heron|Ann Wist|a{64}/);
+  await order.act('desk', 'giveAnswers', order.screen.visits[0]!.id, { stage: 'booking', answers: { ill: 'no' } });
+  await Promise.all([own.until(order.id), owner.until(order.id)]);
+  for (const line of [owner, ...others]) expect(line.all).not.toContain('tray');
 });
 
 it('a server that stops ends its lines and does not wait for open pages', async () => {

@@ -37,6 +37,22 @@ describeWithPeer('storescu', 'from a machine', () => describeWithPeer('chromium'
     await choose(desk, 'Choose Order', `Gale, ${road.screen.accession}, ${road.today}`);
     await desk.getByRole('button', { name: 'Put it into this order' }).click();
     await see(desk, 'No image waits');
+  });
+
+  it('shows on the open day board and in the open tray of its practice as it comes, and in no other practice', async () => {
+    const [tray, elsewhere] = await Promise.all([stage.person('Marit Oskar'), stage.person('Pell Vantry')]);
+    await Promise.all([desk.goto('/'), tray.goto('/unmatched'), elsewhere.goto('/')]);
+    await Promise.all([see(tray, 'No image waits'), desk.getByRole('heading', { level: 1 }).waitFor(), elsewhere.getByRole('heading', { level: 1 }).waitFor()]);
+    await room.store([writeRadiograph(aRadiograph({ accession: '', studyUid: newUid() }))]);
+    const came = performance.now();
+    await Promise.all([desk.getByRole('link', { name: '1 image without an order' }).waitFor(), see(tray, 'It carries no number of an order.')]);
+    // Pages ask by themselves after half a minute at the earliest.
+    expect(performance.now() - came).toBeLessThan(15_000);
+    await tray.getByRole('img', { name: /^The image from/ }).waitFor();
+    expect(await elsewhere.getByText('without an order').count()).toBe(0);
+  });
+
+  it('stands at the order that it was put into', async () => {
     await desk.goto(`/orders/${road.id}`);
     await see(desk, 'From the X-ray machine, not named yet');
     await see(desk, 'It names another dog');

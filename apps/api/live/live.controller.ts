@@ -1,6 +1,6 @@
 import { Controller, Sse, type MessageEvent, type OnModuleDestroy } from '@nestjs/common';
 import { map, merge, Observable, Subject, takeUntil, timer } from 'rxjs';
-import type { OrderChange } from '#libs/platform/database/order-changes';
+import type { Change } from '#libs/platform/database/order-changes';
 import { Deps } from '../deps.js';
 import { For, Who } from '../session/guard.js';
 import type { Principal } from '../session/principal.js';
@@ -16,12 +16,11 @@ export class LiveController implements OnModuleDestroy {
 
   constructor(private readonly deps: Deps) {}
 
-  /** Which orders changed, by number alone, to whoever may see them. */
+  /** Which orders changed, by number alone, to whoever may see them; and to a practice, that its tray of images did. */
   @Sse('live') @For('staff', 'ownerLink', 'reader')
   live(@Who() who: Principal): Observable<MessageEvent> {
     const changes = new Observable<MessageEvent>((line) => this.deps.db.changes.listen((change) => {
-      if (change === 'missed') line.next({ type: 'missed', data: '' });
-      else if (concerns(who, change)) line.next({ type: 'order', data: { order: change.order } });
+      if (concerns(who, change)) line.next(told(change));
     }));
     const breath = timer(0, BREATH_MS).pipe(map((): MessageEvent => ({ type: 'breath', data: '' })));
     return merge(changes, breath).pipe(takeUntil(merge(this.#ending, timer(LONGEST_MS))));
@@ -33,5 +32,13 @@ export class LiveController implements OnModuleDestroy {
   }
 }
 
-const concerns = ({ kind, practice, centre, order }: Principal, change: OrderChange): boolean =>
-  kind === 'ownerLink' ? order === change.order : kind === 'staff' ? change.practices.includes(practice!) : change.centres.includes(centre!);
+function concerns({ kind, practice, centre, order }: Principal, change: Change): boolean {
+  if (change === 'missed') return true;
+  if ('tray' in change) return kind === 'staff' && practice === change.tray;
+  return kind === 'ownerLink' ? order === change.order : kind === 'staff' ? change.practices.includes(practice!) : change.centres.includes(centre!);
+}
+
+function told(change: Change): MessageEvent {
+  if (change === 'missed') return { type: 'missed', data: '' };
+  return 'tray' in change ? { type: 'tray', data: '' } : { type: 'order', data: { order: change.order } };
+}

@@ -3,7 +3,10 @@ import { useEffect } from 'react';
 
 /** Many facts come together, as when a tablet sends what it kept; the lists are asked for once. */
 const GATHER_MS = 250;
-const LISTS = ['board', 'orders', 'waiting-list', 'packages', 'owner', 'calendar', 'unmatched'];
+/** What shows images without an order. */
+const TRAY = ['board', 'unmatched'];
+/** What shows orders beside their own page. */
+const LISTS = [...TRAY, 'orders', 'waiting-list', 'packages', 'owner', 'calendar'];
 
 /** Keeps what the page shows true while others work: the server says which order changed, and what shows it is asked for anew. */
 export function useLive(signedIn: boolean) {
@@ -11,19 +14,23 @@ export function useLive(signedIn: boolean) {
   useEffect(() => (signedIn ? hear(gathered(queries)) : undefined), [queries, signedIn]);
 }
 
-type Heard = (order: string | 'missed') => void;
+/** An order’s number; or that the tray of images changed, or that anything may have. */
+type Heard = (what: string | 'tray' | 'missed') => void;
 
 function gathered(queries: QueryClient): Heard {
-  const orders = new Set<string>();
+  const heard = new Set<string>();
   let timer: ReturnType<typeof setTimeout> | undefined;
   const ask = () => {
     timer = undefined;
-    if (orders.has('missed')) void queries.invalidateQueries();
-    else for (const key of [...[...orders].map((id) => ['order', id]), ...LISTS.map((list) => [list])]) void queries.invalidateQueries({ queryKey: key });
-    orders.clear();
+    if (heard.has('missed')) void queries.invalidateQueries();
+    else {
+      const orders = [...heard].filter((what) => what !== 'tray');
+      for (const key of [...orders.map((id) => ['order', id]), ...(orders.length > 0 ? LISTS : TRAY).map((list) => [list])]) void queries.invalidateQueries({ queryKey: key });
+    }
+    heard.clear();
   };
-  return (order) => {
-    orders.add(order);
+  return (what) => {
+    heard.add(what);
     timer ??= setTimeout(ask, GATHER_MS);
   };
 }
@@ -37,11 +44,12 @@ function hear(heard: Heard): () => void {
     new Promise<void>((resolve) => {
       const line = new EventSource('/api/live');
       let opened = false;
-      const tell = (order: string) => {
-        heard(order);
-        others.postMessage(order);
+      const tell = (what: string) => {
+        heard(what);
+        others.postMessage(what);
       };
       line.addEventListener('order', ({ data }: MessageEvent<string>) => tell((JSON.parse(data) as { order: string }).order));
+      line.addEventListener('tray', () => tell('tray'));
       line.addEventListener('missed', () => tell('missed'));
       // What happened while the line was being opened again was told to nobody.
       line.onopen = () => {

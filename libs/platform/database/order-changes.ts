@@ -7,7 +7,14 @@ export interface OrderChange {
   centres: string[];
 }
 
-type Heard = (change: OrderChange | 'missed') => void;
+/** The practice whose images without an order have become more, fewer or visible. */
+export interface TrayChange {
+  tray: string;
+}
+
+/** `missed`: the line was not open until now, so anything may have changed. */
+export type Change = OrderChange | TrayChange | 'missed';
+type Heard = (change: Change) => void;
 
 const AGAIN_MS = 2_000;
 
@@ -19,7 +26,7 @@ export class OrderChanges {
 
   constructor(private readonly url: string) {}
 
-  /** Calls back with each change until the answer is called. `missed`: the line was not open until now, so anything may have changed. */
+  /** Calls back with each change until the answer is called. */
   listen(heard: Heard): () => void {
     this.#listeners.add(heard);
     if (!this.#line && !this.#again) void this.#open();
@@ -45,12 +52,12 @@ export class OrderChanges {
   async #open(): Promise<void> {
     const line = new pg.Client({ connectionString: this.url, keepAlive: true });
     this.#line = line;
-    line.on('notification', ({ payload }) => this.#tell(JSON.parse(payload!) as OrderChange));
+    line.on('notification', ({ channel, payload }) => this.#tell(channel === 'tray_changed' ? { tray: payload! } : (JSON.parse(payload!) as OrderChange)));
     line.on('error', () => this.#lost(line));
     line.on('end', () => this.#lost(line));
     try {
       await line.connect();
-      await line.query('LISTEN order_changed');
+      await line.query('LISTEN order_changed; LISTEN tray_changed');
       this.#tell('missed');
     } catch {
       this.#lost(line);
@@ -67,7 +74,7 @@ export class OrderChanges {
     }, AGAIN_MS).unref();
   }
 
-  #tell(change: OrderChange | 'missed'): void {
+  #tell(change: Change): void {
     for (const heard of this.#listeners) heard(change);
   }
 }
