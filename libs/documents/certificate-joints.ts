@@ -1,3 +1,4 @@
+import { wordsOnPaper } from '#libs/words/words';
 import { besideValue, valueOf } from './certificate-facts.js';
 import { dogWords } from './dog-words.js';
 import { jointName } from './letter-findings.js';
@@ -11,6 +12,22 @@ interface Plate {
   top: number;
   bottom: number;
   side: number;
+}
+
+/** How the readings are set: as large as there is room for, and no smaller than can be read. */
+interface Setting {
+  name: TextStyle;
+  small: TextStyle;
+  value: (entry: Entry, entries: Entry[]) => TextStyle;
+}
+
+interface Column {
+  x: number;
+  width: number;
+  align: 'left' | 'right';
+  /** Where the leaders end, beside the text. */
+  edge: number;
+  stacks: Stack[];
 }
 
 /** The readings of one joint, one or more studies, stacked beside the dog. */
@@ -30,11 +47,17 @@ interface Entry {
   read: boolean;
 }
 
-const NAME: TextStyle = { size: 10, leading: 1.35, color: QUIET };
 const SMALL: TextStyle = { size: 9, leading: 1.35, color: QUIET };
-const NAME_HEIGHT = NAME.size * NAME.leading;
+const CAPTION_ROOM = mm(5);
 const BETWEEN_ENTRIES = mm(1.2);
 const BETWEEN_STACKS = mm(3);
+const DOG_HALF = 37.5;
+
+const settingOf = (part: number): Setting => ({
+  name: { size: 10 * part, leading: 1.35, color: QUIET },
+  small: { ...SMALL, size: SMALL.size * part },
+  value: (entry, entries) => ({ size: (entry.read ? (entries.length > 1 ? 15 : 20) : 13) * part, leading: 1.25, color: INK, bold: true }),
+});
 
 /** Each joint's reading beside its place on the dog; a filled place was read, an open one was not. */
 export function drawJoints(sheet: Sheet, snapshot: CertificateSnapshot, plate: Plate): void {
@@ -42,52 +65,75 @@ export function drawJoints(sheet: Sheet, snapshot: CertificateSnapshot, plate: P
   const length = Math.min(room, mm(118));
   const dog = { x: sheet.width / 2, y: plate.top + (room - length) / 2, scale: length / DOG_LENGTH };
   const section = sheet.group(sheet.root, 'Sect');
-  const alt = `${snapshot.dog.callName} seen from above, head at the top; the readings stand beside the joints`;
+  const t = wordsOnPaper(snapshot.lang);
+  const alt = t('{dog} seen from above, head at the top; the readings stand beside the joints', { dog: snapshot.dog.callName });
   sheet.tagged(section, 'Figure', () => drawDogFromAbove(sheet.doc, dog), { alt });
-  const width = sheet.width / 2 - mm(29) - plate.side;
-  for (const side of ['left', 'right'] as const) {
-    const outward = side === 'left' ? -1 : 1;
-    const x = side === 'left' ? plate.side : sheet.width - plate.side - width;
-    const stacks = (['elbow', 'hip'] as const).flatMap((joint) => {
-      const place = { x: dog.x + outward * JOINT_PLACES[joint].x * dog.scale, y: dog.y + JOINT_PLACES[joint].y * dog.scale };
-      const stack = stackOf(sheet, snapshot, { joint, side, place, width });
-      return stack ? [stack] : [];
-    });
-    keepApart(stacks, plate);
-    for (const stack of stacks) {
-      sheet.artifact(() => drawPlace(sheet, stack, dog.x + outward * mm(27)));
-      writeStack(sheet, section, stack, { x, width, align: side === 'left' ? 'right' : 'left' });
+  const { columns, setting } = columnsThatFit(sheet, snapshot, plate, dog);
+  for (const column of columns) {
+    for (const stack of column.stacks) {
+      sheet.artifact(() => drawPlace(sheet, stack, column.edge));
+      writeStack(sheet, section, stack, { column, setting });
     }
   }
-  const words = `Seen from above. ${capital(dogWords(snapshot).his)} left is on your left.`;
+  const words = t('Seen from above. {His} left is on your left.', { His: capital(dogWords(snapshot).his) });
   sheet.tagged(section, 'P', () => sheet.write(words, { x: plate.side, y: plate.bottom - mm(4.5), width: mm(78) }, SMALL));
 }
 
-function valueStyle(entry: Entry, entries: Entry[]): TextStyle {
-  return { size: entry.read ? (entries.length > 1 ? 15 : 20) : 13, leading: 1.25, color: INK, bold: true };
+/** Long words, or several studies on one paper, are set smaller, closer to a smaller dog. */
+function columnsThatFit(sheet: Sheet, snapshot: CertificateSnapshot, plate: Plate, dog: Dog): { columns: Column[]; setting: Setting } {
+  const beside = Math.min(mm(27), DOG_HALF * dog.scale + mm(13));
+  const tries = [1, 0.9, 0.8, 0.7].map((part) => {
+    const setting = settingOf(part);
+    const from = part === 1 ? mm(27) : beside;
+    return { setting, columns: (['left', 'right'] as const).map((side) => columnOf(sheet, snapshot, { side, from, plate, dog, setting })) };
+  });
+  const fits = ({ stacks }: Column) => stacks.every(({ top, height }) => top >= plate.top && top + height <= plate.bottom - CAPTION_ROOM);
+  return tries.find(({ columns }) => columns.every(fits)) ?? tries.at(-1)!;
+}
+
+interface Dog {
+  x: number;
+  y: number;
+  scale: number;
+}
+
+function columnOf(sheet: Sheet, snapshot: CertificateSnapshot, at: { side: JointOnPaper['side']; from: number; plate: Plate; dog: Dog; setting: Setting }): Column {
+  const { side, from, plate, dog, setting } = at;
+  const outward = side === 'left' ? -1 : 1;
+  const width = sheet.width / 2 - from - mm(2) - plate.side;
+  const stacks = (['elbow', 'hip'] as const).flatMap((joint) => {
+    const place = { x: dog.x + outward * JOINT_PLACES[joint].x * dog.scale, y: dog.y + JOINT_PLACES[joint].y * dog.scale };
+    const stack = stackOf(sheet, snapshot, { joint, side, place, width, setting });
+    return stack ? [stack] : [];
+  });
+  keepApart(stacks, plate);
+  return { x: side === 'left' ? plate.side : sheet.width - plate.side - width, width, align: side === 'left' ? 'right' : 'left', edge: dog.x + outward * from, stacks };
 }
 
 function stackOf(
   sheet: Sheet,
   snapshot: CertificateSnapshot,
-  at: { joint: JointOnPaper['joint']; side: JointOnPaper['side']; place: Stack['place']; width: number },
+  at: { joint: JointOnPaper['joint']; side: JointOnPaper['side']; place: Stack['place']; width: number; setting: Setting },
 ): Stack | null {
   const here = snapshot.studies.flatMap(({ title, joints }) =>
     joints.filter(({ joint, side }) => joint === at.joint && side === at.side).map((joint) => ({ title, joint })),
   );
   const first = here[0];
   if (!first) return null;
+  const t = wordsOnPaper(snapshot.lang);
+  const { name, small, value } = at.setting;
   const entries = here.map(({ title, joint }) => ({
     value: valueOf(joint),
-    under: [...(here.length > 1 ? [title] : []), ...besideValue(joint)].join('; '),
+    under: [...(here.length > 1 ? [title] : []), ...besideValue(joint, t)].join('; '),
     read: joint.finding.kind === 'value',
   }));
-  const valueHeight = (entry: Entry) => sheet.measure(entry.value, at.width, valueStyle(entry, entries));
-  const heights = entries.map((entry) => valueHeight(entry) + sheet.measure(entry.under, at.width, SMALL));
-  const height = heights.reduce((sum, each) => sum + each, NAME_HEIGHT) + BETWEEN_ENTRIES * (entries.length - 1);
+  const nameHeight = name.size * name.leading;
+  const valueHeight = (entry: Entry) => sheet.measure(entry.value, at.width, value(entry, entries));
+  const heights = entries.map((entry) => valueHeight(entry) + sheet.measure(entry.under, at.width, small));
+  const height = heights.reduce((sum, each) => sum + each, nameHeight) + BETWEEN_ENTRIES * (entries.length - 1);
   const one = entries.length === 1 && entries[0];
-  const leaderAt = one ? NAME_HEIGHT + valueHeight(one) / 2 : height / 2;
-  return { name: capital(jointName(first.joint)), entries, place: at.place, top: at.place.y - leaderAt, height, leaderAt };
+  const leaderAt = one ? nameHeight + valueHeight(one) / 2 : height / 2;
+  return { name: capital(jointName(first.joint, t)), entries, place: at.place, top: at.place.y - leaderAt, height, leaderAt };
 }
 
 /** Long stacks move away from each other and stay on the plate; their leaders then slant. */
@@ -98,7 +144,12 @@ function keepApart([upper, lower]: Stack[], plate: Plate): void {
     upper.top -= overlap / 2;
     lower.top += overlap / 2;
   }
-  const below = lower.top + lower.height - (plate.bottom - mm(5));
+  const above = plate.top - upper.top;
+  if (above > 0) {
+    upper.top += above;
+    lower.top += Math.max(0, upper.top + upper.height + BETWEEN_STACKS - lower.top);
+  }
+  const below = lower.top + lower.height - (plate.bottom - CAPTION_ROOM);
   if (below <= 0) return;
   lower.top -= below;
   upper.top = Math.min(upper.top, lower.top - BETWEEN_STACKS - upper.height);
@@ -115,14 +166,14 @@ function drawPlace({ doc }: Sheet, stack: Stack, edge: number): void {
   else doc.lineWidth(mm(0.6)).fillAndStroke('white', INK);
 }
 
-function writeStack(sheet: Sheet, section: Element, stack: Stack, column: { x: number; width: number; align: 'left' | 'right' }): void {
-  const { align } = column;
+function writeStack(sheet: Sheet, section: Element, stack: Stack, { column, setting }: { column: Column; setting: Setting }): void {
+  const { x, width, align } = column;
   let y = stack.top;
-  y += sheet.tagged(section, 'H2', () => sheet.write(stack.name, { ...column, y }, { ...NAME, align }));
+  y += sheet.tagged(section, 'H2', () => sheet.write(stack.name, { x, y, width }, { ...setting.name, align }));
   for (const entry of stack.entries) {
     y += sheet.tagged(section, 'P', () => {
-      const height = sheet.write(entry.value, { ...column, y }, { ...valueStyle(entry, stack.entries), align });
-      return height + sheet.write(entry.under, { ...column, y: y + height }, { ...SMALL, align });
+      const height = sheet.write(entry.value, { x, y, width }, { ...setting.value(entry, stack.entries), align });
+      return height + sheet.write(entry.under, { x, y: y + height, width }, { ...setting.small, align });
     });
     y += BETWEEN_ENTRIES;
   }

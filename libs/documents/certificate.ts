@@ -1,3 +1,4 @@
+import { wordsOnPaper, type Sentence } from '#libs/words/words';
 import {
   certificateTitle, headFacts, issuerLines, protocolWords, signedWords,
 } from './certificate-facts.js';
@@ -19,7 +20,7 @@ const QR_SIZE = mm(33);
 
 export async function renderCertificate(snapshot: CertificateSnapshot): Promise<Buffer> {
   requireTemplate('certificate', snapshot, CERTIFICATE_TEMPLATE_VERSION);
-  const title = certificateTitle(snapshot);
+  const title = certificateTitle(snapshot, wordsOf(snapshot));
   const dog = snapshot.dog.registeredName ?? snapshot.dog.callName;
   const sheet = new Sheet({ paper: snapshot.paper, title: `${title}, ${dog}`, lang: snapshot.lang, issuedAt: snapshot.issuedAt });
   const afterTitle = printTitle(sheet, snapshot, title, mm(15));
@@ -32,6 +33,8 @@ export async function renderCertificate(snapshot: CertificateSnapshot): Promise<
   return sheet.bytes();
 }
 
+const wordsOf = ({ lang }: CertificateSnapshot) => wordsOnPaper(lang);
+
 const inside = (sheet: Sheet) => sheet.width - 2 * SIDE;
 
 function printTitle(sheet: Sheet, snapshot: CertificateSnapshot, title: string, top: number): number {
@@ -39,7 +42,7 @@ function printTitle(sheet: Sheet, snapshot: CertificateSnapshot, title: string, 
   const style: TextStyle = { size: 20, leading: 1.25, color: INK, bold: true };
   let y = top + sheet.tagged(sheet.root, 'H1', () => sheet.write(title, { x: SIDE, y: top, width }, style));
   sheet.tagged(sheet.root, 'P', () => {
-    issuerLines(snapshot).forEach((line, index) => {
+    issuerLines(snapshot, wordsOf(snapshot)).forEach((line, index) => {
       y += sheet.write(line, { x: SIDE, y, width }, { ...FACT, size: 9.5, color: index === 0 ? INK : QUIET });
     });
   });
@@ -51,15 +54,15 @@ function printFacts(sheet: Sheet, snapshot: CertificateSnapshot, top: number): n
   const table = sheet.group(sheet.root, 'Table');
   const half = inside(sheet) / 2;
   const labelWidth = mm(34);
-  const facts = headFacts(snapshot);
+  const facts = headFacts(snapshot, wordsOf(snapshot));
   let y = top;
   for (let index = 0; index < facts.length; index += 2) {
     const row = sheet.group(table, 'TR');
     const heights = facts.slice(index, index + 2).map(([label, value], column) => {
       const x = SIDE + column * half;
       const box = { x: x + labelWidth, y, width: half - labelWidth - mm(3) };
-      sheet.tagged(row, 'TH', () => sheet.write(label, { x, y, width: labelWidth }, LABEL), { scope: 'Row' });
-      return sheet.tagged(row, 'TD', () => sheet.write(value, box, { ...FACT, bold: index + column === 0 }));
+      const labelHeight = sheet.tagged(row, 'TH', () => sheet.write(label, { x, y, width: labelWidth - mm(2) }, LABEL), { scope: 'Row' });
+      return Math.max(labelHeight, sheet.tagged(row, 'TD', () => sheet.write(value, box, { ...FACT, bold: index + column === 0 })));
     });
     y += Math.max(...heights) + mm(0.7);
   }
@@ -69,19 +72,26 @@ function printFacts(sheet: Sheet, snapshot: CertificateSnapshot, top: number): n
 const resultStyle: TextStyle = { size: 9.5, leading: 1.4, color: INK };
 
 function resultTexts(snapshot: CertificateSnapshot) {
+  const t = wordsOf(snapshot);
   return snapshot.studies.map((study) => ({
-    name: `**${study.title}.** ${protocolWords(study)}`,
-    result: `**For the dog:** ${study.dogResult}${study.comment ? `. The reader adds: ${study.comment}` : ''}`,
+    name: `**${study.title}.** ${protocolWords(study, t)}`,
+    result: `**${t('For the dog')}:** ${study.dogResult}${study.comment ? `. ${t('The reader adds: {comment}', { comment: study.comment })}` : ''}`,
   }));
 }
 
+const JOINTS = {
+  hip: { both: 'both hips', left: 'the left hip', right: 'the right hip' },
+  elbow: { both: 'both elbows', left: 'the left elbow', right: 'the right elbow' },
+} as const satisfies Record<string, Record<string, Sentence>>;
+
 function limits(snapshot: CertificateSnapshot): string {
+  const t = wordsOf(snapshot);
   const joints = snapshot.studies.flatMap((study) => study.joints);
   const places = (['hip', 'elbow'] as const).flatMap((joint) => {
     const sides = [...new Set(joints.filter((each) => each.joint === joint).map(({ side }) => side))];
-    return sides.length === 2 ? [`both ${joint}s`] : sides.map((side) => `the ${side} ${joint}`);
+    return sides.length === 2 ? [t(JOINTS[joint].both)] : sides.map((side) => t(JOINTS[joint][side]));
   });
-  return `${CERTIFICATE_TEXTS.limits(dogWords(snapshot), listWords(places))} ${CERTIFICATE_TEXTS.caution}`;
+  return `${t(CERTIFICATE_TEXTS.limits, { ...dogWords(snapshot), joints: listWords(places, t.language) })} ${t(CERTIFICATE_TEXTS.caution)}`;
 }
 
 function resultColumns(sheet: Sheet) {
@@ -119,9 +129,10 @@ function printResults(sheet: Sheet, snapshot: CertificateSnapshot, top: number):
 const footTop = (sheet: Sheet) => sheet.height - mm(12) - QR_SIZE - mm(3);
 
 function printFoot(sheet: Sheet, snapshot: CertificateSnapshot, top: number): void {
+  const t = wordsOf(snapshot);
   sheet.rule(SIDE, top, inside(sheet), mm(0.6), INK);
   const y = top + mm(3);
-  const alt = `Code that opens ${snapshot.checkAddress} for ${snapshot.serial} and carries the signed facts`;
+  const alt = t('Code that opens {address} for {serial} and carries the signed facts', { address: snapshot.checkAddress, serial: snapshot.serial });
   sheet.tagged(sheet.root, 'Figure', () => drawQrCode(sheet.doc, snapshot.code, { x: SIDE, y, width: QR_SIZE }), { alt });
   const x = SIDE + QR_SIZE + mm(6);
   const width = sheet.width - SIDE - x;
@@ -129,8 +140,8 @@ function printFoot(sheet: Sheet, snapshot: CertificateSnapshot, top: number): vo
   let at = y;
   at += sheet.tagged(sheet.root, 'P', () => sheet.write(snapshot.serial, { x, y: at, width }, { size: 13, leading: 1.3, color: INK, bold: true }));
   at += mm(0.8);
-  at += sheet.tagged(sheet.root, 'P', () => sheet.write(CERTIFICATE_TEXTS.check(snapshot.checkAddress), { x, y: at, width }, small));
+  at += sheet.tagged(sheet.root, 'P', () => sheet.write(t(CERTIFICATE_TEXTS.check, { address: snapshot.checkAddress }), { x, y: at, width }, small));
   at += mm(1);
-  const closing = `${signedWords(snapshot)} Template ${snapshot.templateVersion}.`;
+  const closing = `${signedWords(snapshot, t)} ${t('Template {version}.', { version: snapshot.templateVersion })}`;
   sheet.tagged(sheet.root, 'P', () => sheet.write(closing, { x, y: at, width }, { ...small, color: QUIET }));
 }

@@ -17,7 +17,7 @@ import type { CertificateSnapshot, Paper } from './snapshots.js';
 const privateKey = generateKeyPairSync('ed25519').privateKey.export({ type: 'pkcs8', format: 'pem' }).toString();
 const signed = (snapshot: CertificateSnapshot): CertificateSnapshot => ({
   ...snapshot,
-  code: codeText(`https://${snapshot.checkAddress}`, snapshot.serial, signFacts(certificateFacts(snapshot), privateKey)),
+  code: codeText(`https://${snapshot.checkAddress}`, snapshot.serial, signFacts(certificateFacts(snapshot), snapshot.lang, privateKey)),
 });
 
 const [oneCertificate, oneStatement] = [signed(certificate), signed(statement)];

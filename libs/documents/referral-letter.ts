@@ -1,3 +1,5 @@
+import type { Language } from '#libs/words/languages';
+import { wordsOnPaper, type Words } from '#libs/words/words';
 import { drawLetterhead } from './print/letterhead.js';
 import type { TextStyle } from './print/rich-text.js';
 import { INK, QUIET, Sheet, mm } from './print/sheet.js';
@@ -11,7 +13,7 @@ export const REFERRAL_LETTER_TEMPLATE_VERSION = 1;
 export interface ReferralLetterSnapshot {
   templateVersion: number;
   paper: Paper;
-  lang: 'en';
+  lang: Language;
   issuedAt: string;
   practice: PracticeOnPaper;
   to: { name: string; place: string };
@@ -34,9 +36,11 @@ const SMALL: TextStyle = { size: 8.5, leading: 1.4, color: QUIET };
 
 export async function renderReferralLetter(s: ReferralLetterSnapshot): Promise<Buffer> {
   requireTemplate('referral letter', s, REFERRAL_LETTER_TEMPLATE_VERSION);
-  const sheet = new Sheet({ paper: s.paper, title: `Referral of ${s.dog.callName}`, lang: s.lang, issuedAt: s.issuedAt });
+  const t = wordsOnPaper(s.lang);
+  const day = (date: string) => dayWords(date, s.lang);
+  const sheet = new Sheet({ paper: s.paper, title: t('Referral of {name}', { name: s.dog.callName }), lang: s.lang, issuedAt: s.issuedAt });
   const width = sheet.width - TEXT_AT - RIGHT;
-  let y = drawLetterhead(sheet, s.practice, { left: LEFT, right: RIGHT, top: TOP }, [dayWords(s.issuedAt), `Order ${s.orderNumber}`]) + mm(8);
+  let y = drawLetterhead(sheet, s.practice, { left: LEFT, right: RIGHT, top: TOP }, [day(s.issuedAt), t('Order {order}', { order: s.orderNumber })]) + mm(8);
   const write = (tag: 'P' | 'H1' | 'H2', text: string, style = BODY, after = mm(2)): void => {
     if (y + sheet.measure(text, width, style) > sheet.height - mm(24)) {
       sheet.newPage();
@@ -45,23 +49,29 @@ export async function renderReferralLetter(s: ReferralLetterSnapshot): Promise<B
     y += sheet.tagged(sheet.root, tag, () => sheet.write(text, { x: TEXT_AT, y, width }, style)) + after;
   };
   write('P', `${s.to.name}${s.to.place ? `, ${s.to.place}` : ''}`, BODY, mm(6));
-  write('H1', `Please take these pictures of ${s.dog.callName}`, { ...HEAD, size: 17 }, mm(4));
-  write('P', dogWords(s.dog));
-  write('P', `The owner has agreed that you see this order. Please say yes or no by **${dayWords(s.expires)}**: you find it under Orders, as ${s.orderNumber}.`, BODY, mm(5));
+  write('H1', t('Please take these pictures of {name}', { name: s.dog.callName }), { ...HEAD, size: 17 }, mm(4));
+  write('P', dogWords(s.dog, t));
+  write('P', t('The owner has agreed that you see this order. Please say yes or no by **{day}**: you find it under Orders, as {order}.', { day: day(s.expires), order: s.orderNumber }), BODY, mm(5));
   for (const study of s.studies) {
-    write('H2', `${study.title}, version ${study.version}`, HEAD, mm(1));
-    write('P', `${study.views.join('; ')}. Every film goes to ${study.centre || 'the reading centre'}.`, BODY, mm(4));
+    write('H2', t('{study}, version {version}', { study: study.title, version: study.version }), HEAD, mm(1));
+    write('P', t('{views}. Every film goes to {centre}.', { views: study.views.join('; '), centre: study.centre || t('the reading centre') }), BODY, mm(4));
   }
-  if (s.health.length > 0) write('H2', 'What the owner said of its health', HEAD, mm(1));
+  if (s.health.length > 0) write('H2', t('What the owner said of its health'), HEAD, mm(1));
   for (const [question, answer] of s.health) write('P', `${question} **${answer}**`, BODY, mm(0.5));
   y += mm(4);
-  write('P', 'Whether the dog is fit for sedation or anaesthesia is for the veterinarian who examines it on the day, under the law and the codes of the place. Nothing is prescribed here.');
-  write('P', `Questions: ${s.contact.name}, ${s.contact.phone}.`);
-  sheet.onEveryPage((page, of) => sheet.artifact(() => sheet.write(`${s.dog.callName}, order ${s.orderNumber}, page ${page} of ${of}`, { x: TEXT_AT, y: sheet.height - mm(14), width }, SMALL)));
+  write('P', t('Whether the dog is fit for sedation or anaesthesia is for the veterinarian who examines it on the day, under the law and the codes of the place. Nothing is prescribed here.'));
+  write('P', t('Questions: {name}, {phone}.', { name: s.contact.name, phone: s.contact.phone }));
+  sheet.onEveryPage((page, of) => {
+    const words = t('{dog}, order {order}, page {page} of {of}', { dog: s.dog.callName, order: s.orderNumber, page, of });
+    sheet.artifact(() => sheet.write(words, { x: TEXT_AT, y: sheet.height - mm(14), width }, SMALL));
+  });
   return sheet.bytes();
 }
 
-function dogWords(dog: DogOnPaper): string {
+function dogWords(dog: DogOnPaper, t: Words): string {
   const names = dog.registeredName && dog.registeredName !== dog.callName ? `${dog.callName}, ${dog.registeredName}` : dog.callName;
-  return `**${names}.** ${dog.breed}, ${dog.sex}, born ${birthWords(dog.birth)}, ${dog.transponder ? `transponder ${transponderWords(dog.transponder)}` : 'no transponder'}.`;
+  const told = { names, breed: dog.breed, sex: t.known(dog.sex), birth: birthWords(dog.birth, t.language) };
+  return dog.transponder
+    ? t('**{names}.** {breed}, {sex}, born {birth}, transponder {number}.', { ...told, number: transponderWords(dog.transponder) })
+    : t('**{names}.** {breed}, {sex}, born {birth}, no transponder.', told);
 }

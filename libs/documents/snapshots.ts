@@ -1,5 +1,6 @@
 import type { Standing } from '#libs/contracts/standing';
 import type { Language } from '#libs/words/languages';
+import type { PrintedFacts } from './check-code.js';
 
 /**
  * What each paper is printed from. A snapshot is plain JSON, frozen when the paper is made and stored
@@ -229,6 +230,8 @@ export interface CertificateSnapshot extends Sheet {
   checkAddress: string;
   /** Text of the QR code: see `codeText` in check-code.ts. */
   code: string;
+  /** The printed facts in the other languages, line by line, for a reader of the check page who has not the paper's. Older papers have none. */
+  alsoIn?: Partial<Record<Language, PrintedFacts>>;
 }
 
 // ---------------------------------------------------------------- going home

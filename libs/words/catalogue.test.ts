@@ -5,10 +5,12 @@ import ts from 'typescript';
 import { roleNames } from '#libs/contracts/common';
 import { errorCodes } from '#libs/contracts/errors';
 import { allProtocols } from '#libs/science/protocols/catalogue';
+import { certificate } from './de/certificate.js';
 import { german } from './de/german.js';
 import { mails } from './de/mails.js';
 import { ownerPage } from './de/owner-page.js';
 import { papers } from './de/papers.js';
+import { referral } from './de/referral.js';
 import { screen } from './de/screen.js';
 import { shared } from './de/shared.js';
 import { studies } from './de/studies.js';
@@ -27,7 +29,7 @@ const parts = (text: string): Part[] => {
 const places = (text: string): Set<string> => new Set(parts(text).flatMap((part) => ([1, 2, 3, 4, SELECT, PLURAL].includes(part.type) && 'value' in part ? [String(part.value)] : [])));
 
 /** English bends a word to the dog; other languages call it by its name, or leave it out. */
-const BENT = new Set(['he', 'him', 'his', 'names', 'name']);
+const BENT = new Set(['he', 'him', 'his', 'His', 'names', 'name']);
 /** Places that only one of the two languages has. */
 function lostOrNew(english: string, text: string): string[] {
   const [asked, given] = [places(english), places(text)];
@@ -66,7 +68,7 @@ function written(): { texts: Set<string>; patterns: RegExp[] } {
 
 describe('the German catalogue', () => {
   it('says each sentence in one way', () => {
-    expect(entries).toHaveLength([mails, ownerPage, papers, screen, shared, studies].reduce((sum, part) => sum + Object.keys(part).length, 0));
+    expect(entries).toHaveLength([certificate, mails, ownerPage, papers, referral, screen, shared, studies].reduce((sum, part) => sum + Object.keys(part).length, 0));
   });
 
   it.each(entries)('says in German what stands for “%s”', (english, text) => expect(lostOrNew(english, text)).toEqual([]));

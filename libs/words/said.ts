@@ -10,12 +10,12 @@ export interface Figure {
  * A sentence of a part that knows no language: the English one, which is also what translations are found by, and what
  * stands in its places. A place may hold a phrase that is itself to be translated.
  */
-export interface Said {
-  text: string;
-  values?: Readonly<Record<string, string | Said | Figure>>;
+export interface Said<Sentence extends string = string> {
+  text: Sentence;
+  values?: Readonly<Record<string, string | number | Said | Figure>>;
 }
 
-export const said = (text: string, values?: Said['values'] | undefined): Said => (values ? { text, values } : { text });
+export const said = <const Sentence extends string>(text: Sentence, values?: Said['values'] | undefined): Said<Sentence> => (values ? { text, values } : { text });
 
 export const isFigure = (value: Said | Figure): value is Figure => 'number' in value;
 
@@ -24,7 +24,7 @@ export function inEnglish({ text, values = {} }: Said): string {
   return text.replace(/\{(\w+)\}/g, (place, name: string) => {
     const value = values[name];
     if (value === undefined) return place;
-    if (typeof value === 'string') return value;
+    if (typeof value !== 'object') return String(value);
     return isFigure(value) ? `${value.number.toFixed(value.decimals)}${value.unit}` : inEnglish(value);
   });
 }

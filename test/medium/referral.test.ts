@@ -52,6 +52,11 @@ describe('an offer', () => {
     expect(text).toContain('Please take these pictures of Kestrel');
     expect(text).toContain('Elbow grading');
     expect(text).toMatch(/for the veterinarian who examines it/);
+    const named = async (who: Session) => (await who.read<OrderScreen>(`/api/orders/${road.id}`)).documents.find((d) => d.kind === 'referralLetter')?.name;
+    expect(await named(home!)).toBe(`Referral to ${server.scheme.houses.weirside.name}`);
+    await home!.send('/api/me/language', { language: 'de' });
+    expect(await named(home!)).toBe(`Überweisung an ${server.scheme.houses.weirside.name}`);
+    await home!.send('/api/me/language', { language: 'en' });
   });
 
   it('holds the booking at home, and cannot be accepted by who made it', async () => {
@@ -89,6 +94,31 @@ describe('declined', () => {
     expect(mail.text).toContain('Our device is being repaired.');
     await server.settled();
     expect([await sees(home!), await sees(asked!)]).toEqual([200, 404]);
+  });
+});
+
+describe('the letter of an offer', () => {
+  const letterTo = async (): Promise<string> => {
+    const letters = () => server.mail.to('desk@weirside.example').flatMap((mail) => mail.attachments);
+    const before = letters().length;
+    expect((await offer()).status).toBe(200);
+    await server.settled();
+    const { lang, text } = await readPdf(letters()[before]!.content);
+    expect((await does(home!, 'closeReferral', { answer: 'takenBack', why: 'We ask again.' })).status).toBe(200);
+    return `${lang}: ${text}`;
+  };
+
+  it('is in the language that most of the practice’s people chose, whatever its sender reads', async () => {
+    await asked!.send('/api/me/language', { language: 'de' });
+    expect(await letterTo()).toMatch(/^de: .*Bitte machen Sie diese Bilder von Kestrel/);
+  });
+
+  it('is in its sender’s where nobody there has chosen one', async () => {
+    await server.look((tx) => tx.$executeRaw`UPDATE staff SET language = NULL WHERE practice_id = ${weirside}::uuid`);
+    expect(await letterTo()).toMatch(/^en: .*Please take these pictures of Kestrel/);
+    await home!.send('/api/me/language', { language: 'de' });
+    expect(await letterTo()).toMatch(/^de: .*Bitte machen Sie/);
+    await home!.send('/api/me/language', { language: 'en' });
   });
 });
 

@@ -12,8 +12,11 @@ export function privately(reply: FastifyReply, type: string, name?: string): Fas
     .header('cache-control', 'private, max-age=300')
     .header('x-content-type-options', 'nosniff')
     .header('content-security-policy', "default-src 'none'; style-src 'unsafe-inline'; sandbox")
-    .header('content-disposition', name ? `inline; filename="${name.replace(/[^\w. -]/g, '_')}"` : 'inline');
+    .header('content-disposition', name ? `inline; filename="${name.replace(/[^\w. -]/g, '_')}"; filename*=UTF-8''${encoded(name)}` : 'inline');
 }
+
+/** For names with letters beyond ASCII (RFC 8187). */
+const encoded = (name: string): string => encodeURIComponent(name).replace(/['()*]/g, (sign) => `%${sign.charCodeAt(0).toString(16).toUpperCase()}`);
 
 /** A film's pixels, zipped once here; the browser unzips them by itself. */
 export const sendPixels = (reply: FastifyReply, zipped: Buffer): FastifyReply => privately(reply, 'application/octet-stream').header('content-encoding', 'gzip').send(zipped);

@@ -41,6 +41,8 @@ export const money = (minor: number, currency: string, read: Language = t.langua
 
 /** "one, two and three" */
 export const list = (words: readonly string[]) => new Intl.ListFormat(languages[t.language].dates).format(words);
+/** "German", "Deutsch": a language by the name that the reader gives it. */
+export const languageName = (code: Language) => new Intl.DisplayNames(languages[t.language].dates, { type: 'language' }).of(code) ?? languages[code].name;
 export const plural = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 /** Closes a line of words that came without a full stop. */
 export const sentence = (words: string) => (/[.!?…]”?$/.test(words) ? words : `${words}.`);

@@ -72,12 +72,10 @@ export const certificateCheck = z.object({
   title: z.string(),
   issuedOn: localDay,
   issuer: z.string(),
-  dog: z.object({ name: z.string(), breed: z.string(), sex: z.string(), born: z.string(), transponder: z.string() }),
-  study: z.object({ protocol: z.string(), version: z.string(), imagedOn: localDay, ageAtImaging: z.string(), centre: z.string(), identityReadBy: z.string() }),
-  joints: z.array(z.object({ name: z.string(), words: z.string() })),
-  dogResult: z.string(),
-  /** Every label and value as it is printed, in the paper's order. */
-  printed: z.array(z.object({ label: z.string(), value: z.string() })),
+  /** Of the paper. */
+  language,
+  /** Every label and value as it is printed, in the paper's order; `said` in the reader's language where it says it otherwise. */
+  printed: z.array(z.object({ label: z.string(), value: z.string(), said: z.object({ label: z.string(), value: z.string() }).nullable() })),
   replacedBy: z.string().nullable(),
   limits: z.array(z.string()),
 });

@@ -1,5 +1,4 @@
 import type { Sentence } from '#libs/words/words';
-import type { DogWords } from '../dog-words.js';
 
 /**
  * The fixed words of the papers, in short sentences. A test holds them at a reading age of 12.
@@ -61,15 +60,11 @@ export const LETTER_TEXTS = {
   again: 'New pictures may need sleep medicine again. That carries a small risk. So the vet looks at {name} first and talks with you. You may say no.',
 } as const satisfies Record<string, Sentence>;
 
-/** The certificate is its issuer's, and what is printed on it is signed: it is written in English alone. */
 export const CERTIFICATE_TEXTS = {
-  limits: (dog: DogWords, joints: string) =>
-    `These readings describe ${joints} on one day. They do not tell whether ${dog.name} has pain or will be lame, whether ${dog.he} will get arthritis later, or what ${dog.his} pups will have.`,
-  caution:
-    'Pictures like these often need sleep medicine, which carries a small risk. Tell the vet in charge about it before it is given again. Do not repeat pictures without a reason.',
-  check: (address: string) =>
-    `**${address}** shows every fact printed here, and whether it still stands: valid, amended or withdrawn. If one fact differs there, this paper was changed. The code is signed and can be checked without the server.`,
-} as const;
+  limits: 'These readings describe {joints} on one day. They do not tell whether {name} has pain or will be lame, whether {he} will get arthritis later, or what {his} pups will have.',
+  caution: 'Pictures like these often need sleep medicine, which carries a small risk. Tell the vet in charge about it before it is given again. Do not repeat pictures without a reason.',
+  check: '**{address}** shows every fact printed here, and whether it still stands: valid, amended or withdrawn. If one fact differs there, this paper was changed. The code is signed and can be checked without the server.',
+} as const satisfies Record<string, Sentence>;
 
 export const GOING_HOME_TEXTS = {
   normal: 'Normal tonight',

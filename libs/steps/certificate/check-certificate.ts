@@ -1,14 +1,12 @@
 import type { CertificateCheck } from '#libs/contracts/screens/owner';
 import { certificateFacts } from '#libs/documents/certificate-facts';
 import type { CertificateSnapshot } from '#libs/documents/snapshots';
-import { formatTransponder, parseTransponder } from '#libs/science/identifiers/transponder';
 import { parseCertificateSerial } from '#libs/science/identifiers/certificate-serial';
 import { ScienceError } from '#libs/science/error';
+import type { Language } from '#libs/words/languages';
 import type { StaffSentence } from '#libs/words/words';
 import { t } from '#libs/words/spoken';
 import type { Db } from '#libs/platform/database/db';
-import { ageWords } from '../record/age-words.js';
-import { shortDay } from '../record/day-words.js';
 import { notFound, StepError } from '../record/step-error.js';
 
 interface Row { found: { snapshot: CertificateSnapshot; state: CertificateCheck['state']; replacedBy: string | null } | null }
@@ -31,19 +29,24 @@ export async function checkCertificate(db: Db, typed: string): Promise<Certifica
   const [row] = await db.door<Row>('SELECT app.certificate($1) AS found', [serial]);
   if (!row?.found) throw notFound();
   const { snapshot: s, state, replacedBy } = row.found;
-  const study = s.studies[0]!;
   return {
     serial, state, says: t(SAYS[state]), replacedBy,
     title: s.title.as === 'certificate' ? t('Certificate of a screening result') : t('Statement of a screening result'),
     issuedOn: s.issuedAt.slice(0, 10),
     issuer: s.practice.name,
-    dog: { name: s.dog.registeredName ?? s.dog.callName, breed: s.dog.breed, sex: s.dog.sex, born: s.dog.birth.earliest === s.dog.birth.latest ? shortDay(s.dog.birth.latest) : `between ${shortDay(s.dog.birth.earliest)} and ${shortDay(s.dog.birth.latest)}`, transponder: s.dog.transponder ? formatTransponder(parseTransponder(s.dog.transponder)) : 'none' },
-    study: { protocol: study.protocol, version: study.protocolVersion, imagedOn: study.imagedOn, ageAtImaging: ageWords(s.dog.birth.latest, study.imagedOn), centre: study.centre, identityReadBy: s.transponderReadBy?.name ?? s.identifiedBy ?? 'not read' },
-    joints: study.joints.map((j) => ({ name: `${j.side === 'left' ? 'Left' : 'Right'} ${j.joint}`, words: j.finding.kind === 'value' ? [`${j.finding.value}${j.finding.unit}`, ...j.finding.also, ...j.finding.flags].join('; ') : j.finding.reason })),
-    dogResult: study.dogResult,
-    printed: certificateFacts(s).map(([label, value]) => ({ label, value })),
+    language: s.lang,
+    printed: printedFacts(s, t.language),
     limits: LIMITS.map((limit) => t(limit)),
   };
+}
+
+/** As it stands on the paper, to be compared; and what it says, for a reader of another language. */
+function printedFacts(s: CertificateSnapshot, language: Language): CertificateCheck['printed'] {
+  const said = language === s.lang ? [] : (s.alsoIn?.[language] ?? certificateFacts(s, language));
+  return certificateFacts(s).map(([label, value], line) => {
+    const other = said[line];
+    return { label, value, said: other && (other[0] !== label || other[1] !== value) ? { label: other[0], value: other[1] } : null };
+  });
 }
 
 function read(typed: string): string {

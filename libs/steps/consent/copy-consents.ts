@@ -1,4 +1,4 @@
-import { wordsIn } from '#libs/words/words';
+import { said } from '#libs/words/said';
 import { queueActor } from '../record/actor.js';
 import { readOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
@@ -16,7 +16,7 @@ export async function copyConsents(deps: StepDeps, order: string): Promise<void>
       const snapshot = await consentCopySnapshot(work, signer);
       if (!snapshot) continue;
       const known = await tx.document.findFirst({ where: { orderId: order, kind: 'consentCopy', snapshotHash: hashOf(snapshot) }, select: { id: true } });
-      if (!known) await storeDocument(work, { kind: 'consentCopy', name: wordsIn(snapshot.lang)('What was agreed'), snapshot, subject: signer, forOwner: true });
+      if (!known) await storeDocument(work, { kind: 'consentCopy', named: said('What was agreed'), snapshot, subject: signer, forOwner: true });
     }
   });
 }

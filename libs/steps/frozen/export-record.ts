@@ -16,6 +16,7 @@ import type { StepDeps } from '../record/step-deps.js';
 import { notFound, StepError } from '../record/step-error.js';
 import { workOn, type Work } from '../record/work.js';
 import { dogOnPaper, moment, practiceOnPaper, zoneOf } from '../report/on-paper.js';
+import { nameOfFile } from '../report/document-name.js';
 import { printDocument } from '../report/print-document.js';
 import { frozenView } from './frozen-view.js';
 import { recordTables, type RecordTable } from './record-tables.js';
@@ -62,7 +63,7 @@ async function entriesOf(work: Work, files: FileStore, names: Record<string, str
     ...tables.map((t): ZipEntry => ({ name: `${t.file}.csv`, content: Buffer.from(csv(t.head, t.rows)) })),
     { name: 'audit.csv', content: Buffer.from(csv(['When', 'Who', 'Role', 'Did', 'To', 'More'], trail.map((a) => [a.at, a.name, a.role, a.action, a.subject, JSON.stringify(a.detail)]))) },
     { name: 'facts.json', content: asJson(order.facts) },
-    ...papers.map((p, i): ZipEntry => ({ name: `papers/${String(i + 1).padStart(2, '0')} ${fileName(p.name)}.pdf`, content: () => (p.pdfSha ? files.read(p.pdfSha) : printDocument(p.kind, p.snapshot).then((bytes) => Readable.from([bytes]))) })),
+    ...papers.map((p, i): ZipEntry => ({ name: `papers/${String(i + 1).padStart(2, '0')} ${fileName(nameOfFile(p))}.pdf`, content: () => (p.pdfSha ? files.read(p.pdfSha) : printDocument(p.kind, p.snapshot).then((bytes) => Readable.from([bytes]))) })),
     ...work.facts('exposureTaken').map((f, i): ZipEntry => ({ name: `films/${String(i + 1).padStart(2, '0')} ${fileName(f.view)}.${extensionOf(kinds.get(f.image) ?? '')}`, content: () => files.read(f.image) })),
   ];
 }

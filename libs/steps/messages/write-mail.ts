@@ -5,6 +5,7 @@ import { messageIdOf, type OutgoingMail } from '#libs/platform/mail/mailer';
 import { newToken } from '#libs/platform/passwords/token';
 import type { Told } from '../fees/account/told.js';
 import { instantOf } from '../record/local-time.js';
+import { nameOfFile } from '../report/document-name.js';
 import { finishDocument } from '../report/finish-document.js';
 import type { WorkerDeps } from '../worker-deps.js';
 import { mailHtml, mailText } from './mail-html.js';
@@ -41,7 +42,7 @@ export async function writeMail(deps: WorkerDeps, m: MessageRow): Promise<Outgoi
 
 async function paper(deps: WorkerDeps, id: string): Promise<{ filename: string; contentType: string; content: Buffer }> {
   const sha = await finishDocument(deps, id);
-  const name = await deps.db.system('name an attachment', async (tx) => (await tx.document.findUniqueOrThrow({ where: { id }, select: { name: true } })).name);
+  const name = nameOfFile(await deps.db.system('name an attachment', (tx) => tx.document.findUniqueOrThrow({ where: { id }, select: { name: true, named: true, snapshot: true } })));
   return { filename: `${name.replace(/[^\p{L}\p{N} ,-]/gu, '')}.pdf`, contentType: 'application/pdf', content: await buffer(await deps.files.read(sha)) };
 }
 

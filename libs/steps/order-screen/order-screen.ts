@@ -5,6 +5,8 @@ import { dogOfRow } from '#libs/register/dog-of-row';
 import { frozenView } from '../frozen/frozen-view.js';
 import { saidOfFilm } from '#libs/dicom/said-of-film';
 import { stepName } from '#libs/register/spoken-names';
+import { t } from '#libs/words/spoken';
+import { documentName } from '../report/document-name.js';
 import { filmsOf } from '../dispatch/films-of.js';
 import { servedBy } from '../imaging/film-of.js';
 import { pictureOf } from '../imaging/picture-of.js';
@@ -57,7 +59,7 @@ export function orderScreen(source: ScreenSource, viewer: Viewer, now: Date): Or
     exposures: films,
     arrived: arrived(work, source),
     performed: performedView(source, films),
-    documents: source.documents,
+    documents: source.documents.map(({ named, ...paper }) => ({ ...paper, name: documentName({ ...paper, named }, t) })),
     messages: source.messages,
     problems: source.problems,
     incidents: source.incidents.map((i) => ({ ...i, what: incidentWords[i.kind] })),

@@ -3,6 +3,7 @@ import type { PerformedSaid } from '#libs/dicom/performed-step';
 import type { Prices } from '#libs/contracts/register';
 import type { KeptWords } from '#libs/dicom/said-of-film';
 import type { DogRow } from '#libs/register/dog-of-row';
+import type { Said } from '#libs/words/said';
 import type { IncidentKind } from '../incident/open-incident.js';
 import type { RoomMarks } from '../quality/room-marks.js';
 import type { OrderReadings } from '../result/accepted-readings.js';
@@ -12,7 +13,7 @@ import type { OrderRow } from '../record/order-record.js';
 export interface ScreenSource {
   record: OrderRow;
   dog: DogRow;
-  documents: { id: string; kind: string; name: string; at: string; serial: string | null; state: string }[];
+  documents: { id: string; kind: string; name: string; named: Said | null; at: string; serial: string | null; state: string }[];
   messages: { id: string; kind: string; to: string; subject: string; state: string; detail: string | null; at: string }[];
   problems: { id: string; job: string; words: string; at: string }[];
   /** By sending. */

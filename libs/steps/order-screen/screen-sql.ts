@@ -13,7 +13,7 @@ export const SCREEN = `WITH looked AS (
   SELECT $4::uuid, o.id, $2, $3, 'view' FROM orders o WHERE o.id = $1::uuid
 )
 SELECT ${RECORD} AS record, ${DOG} AS dog,
-  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', x.id, 'kind', x.kind, 'name', x.name, 'at', ${at('x.at')}, 'serial', x.serial, 'state', x.state) ORDER BY x.at DESC) FROM document x WHERE x.order_id = o.id), '[]') AS documents,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', x.id, 'kind', x.kind, 'name', x.name, 'named', x.named, 'at', ${at('x.at')}, 'serial', x.serial, 'state', x.state) ORDER BY x.at DESC) FROM document x WHERE x.order_id = o.id), '[]') AS documents,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', m.id, 'kind', m.kind, 'to', m.to_name, 'subject', m.subject, 'state', m.state, 'detail', m.detail, 'at', ${at('COALESCE(m.done_at, m.created_at)')}) ORDER BY m.created_at DESC) FROM message m WHERE m.order_id = o.id AND (m.kind <> 'bill' OR m.practice_id = $4::uuid)), '[]') AS messages,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', p.id, 'job', p.job, 'words', p.words, 'at', ${at('p.at')}) ORDER BY p.at DESC) FROM problem p WHERE p.order_id = o.id AND p.resolved_at IS NULL), '[]') AS problems,
   COALESCE((SELECT jsonb_object_agg(v.send_id, jsonb_build_object('channel', v.kind, 'state', v.state, 'words', v.words, 'films', (SELECT jsonb_agg(jsonb_build_object('name', i.name, 'state', i.state, 'words', i.words) ORDER BY i.place) FROM delivery_item i WHERE i.send_id = v.send_id),

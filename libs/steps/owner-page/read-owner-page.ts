@@ -3,6 +3,7 @@ import type { OwnerPage } from '#libs/contracts/screens/owner';
 import type { Prices } from '#libs/contracts/register';
 import { addDays } from '#libs/pathway/days';
 import { asLanguage } from '#libs/words/languages';
+import type { Said } from '#libs/words/said';
 import { wordsIn, type Words } from '#libs/words/words';
 import { evaluate } from '#libs/pathway/evaluate';
 import { isOpenStudy, isOpenVisit } from '#libs/pathway/steps';
@@ -23,6 +24,7 @@ import { notFound } from '../record/step-error.js';
 import type { Work } from '../record/work.js';
 import { jointsOf } from '../result/joints-of.js';
 import { standingOnPage, type NamedDog } from '../standing/standing-view.js';
+import { documentName } from '../report/document-name.js';
 import { partyOf, type Side } from '../order/transfer-parties.js';
 import { consentsOf, type OwnerText } from './owner-consents-view.js';
 import { OWNER } from './owner-sql.js';
@@ -31,7 +33,7 @@ import type { Owner } from './owner.js';
 import { reachableWords } from './reachable-words.js';
 import { isOfSide, pageOfSide } from './sides-of-a-sale.js';
 
-interface Row { record: OrderRow; dog: DogRow; texts: OwnerText[]; documents: { id: string; kind: string; name: string; subject: string | null; printed: boolean; at: string }[]; prices: Prices | null; language: string | null }
+interface Row { record: OrderRow; dog: DogRow; texts: OwnerText[]; documents: { id: string; kind: string; name: string; named: Said | null; subject: string | null; printed: boolean; at: string }[]; prices: Prices | null; language: string | null }
 
 /** Asked of the owner and nobody else. */
 const TO_DO = new Set(['ESTIMATE_NOT_ACCEPTED', 'ANSWERS_MISSING', 'ANSWER_UNKNOWN', 'CONSENT_SEDATION_MISSING', 'EMERGENCY_WISHES_MISSING', 'CONSENT_STUDY_MISSING', 'CONSENT_SEND_ALL_MISSING', 'TRANSFER_NOT_AGREED']);
@@ -82,7 +84,7 @@ function wholePage(row: Row, owner: Owner, now: Date): OwnerPage {
     questions: open ? questionsOf(work, open.id, dog, t) : [],
     consents: consentsOf(work, open?.id, row.texts, t),
     results: Object.values(evaluation.studies).filter((s) => s.step === 'released' || s.step === 'reported').flatMap((s) => resultFor(work, s.id, dog, t)),
-    documents: row.documents.filter((d) => mayRead(work, d, owner, side)).map(({ id, name, at }) => ({ id, name, at })),
+    documents: row.documents.filter((d) => mayRead(work, d, owner, side)).map((d) => ({ id: d.id, name: documentName(d, t), at: d.at })),
     transfer: side ? { party: side.party, day: side.sale.day, said: side.said, agreed: side.agreed } : null,
     letters: { anyTime: all('letterTimeChosen').findLast((f) => f.person === owner.person)?.anyTime ?? false, reachable: reachableWords(order.rules.practices[order.practice]!, t) },
     signer: { person: owner.person, name: owner.name, role: 'owner' },

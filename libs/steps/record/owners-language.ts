@@ -5,6 +5,8 @@ import type { Work } from './work.js';
 export async function ownersLanguage({ tx, order }: Work): Promise<Language> {
   const roles = await tx.dogRole.findMany({ where: { dogId: order.dog, role: { in: ['owner', 'coOwner'] }, until: null }, select: { personId: true } });
   const people = await tx.person.findMany({ where: { id: { in: roles.map((r) => r.personId) } }, select: { language: true } });
-  const spoken = new Set(people.map((p) => asLanguage(p.language)));
-  return spoken.size === 1 ? [...spoken][0]! : 'en';
+  return inCommon(people.map((p) => asLanguage(p.language)));
 }
+
+/** English where people have no language in common. */
+export const inCommon = ([first, ...others]: Language[]): Language => (first && others.every((other) => other === first) ? first : 'en');

@@ -1,11 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { localDay } from '#libs/pathway/zones';
 import { nameAtDesk } from '#libs/science/protocols/catalogue';
+import { said } from '#libs/words/said';
 import { t } from '#libs/words/spoken';
 import { dayWords } from '../record/day-words.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { storeDocument } from '../report/store-document.js';
+import { letterLanguage } from './letter-language.js';
 import { referralSnapshot } from './referral-snapshot.js';
 import { tellPractice } from './tell-practice.js';
 
@@ -19,7 +21,7 @@ export const offerReferral = useCase('offerReferral', async (work, _on, input) =
   await tx.$executeRaw`SELECT app.share_order(${order.id}::uuid, ${input.to}::uuid, 'referral')`;
   const referral = randomUUID();
   const studies = Object.values(evaluation.studies).map(nameAtDesk);
-  const letter = await storeDocument(work, { kind: 'referralLetter', name: `Referral to ${to.name}`, snapshot: await referralSnapshot(work, to, input.expires), subject: referral, forOwner: false });
+  const letter = await storeDocument(work, { kind: 'referralLetter', named: said('Referral to {practice}', { practice: to.name }), snapshot: await referralSnapshot(work, { ...to, expires: input.expires, language: await letterLanguage(tx, input.to) }), subject: referral, forOwner: false });
   await tellPractice(work, input.to, { once: `referral:${referral}`, template: 'referral', data: { studies, expires: dayWords(input.expires) }, documents: [letter] });
   return [{ type: 'referralOffered', referral, to: input.to, expires: input.expires, ownerAgreed: true, detail: { name: to.name } }];
 });

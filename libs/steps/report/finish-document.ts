@@ -34,7 +34,7 @@ async function readRow(tx: Tx, id: string): Promise<Row> {
 async function signed(deps: WorkerDeps, snapshot: CertificateSnapshot): Promise<CertificateSnapshot> {
   const key = await deps.db.system('sign a certificate', async (tx) => (await tx.scheme.findFirst({ select: { signingKey: true } }))?.signingKey);
   if (!key) throw new PermanentError('This installation has no key to sign certificates with.');
-  return { ...snapshot, code: codeText(`${deps.publicUrl}/c`, snapshot.serial, signFacts(certificateFacts(snapshot), key)) };
+  return { ...snapshot, code: codeText(`${deps.publicUrl}/c`, snapshot.serial, signFacts(certificateFacts(snapshot), snapshot.lang, key)) };
 }
 
 async function* chunks(content: Buffer): AsyncIterable<Uint8Array> {

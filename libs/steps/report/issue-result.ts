@@ -2,15 +2,18 @@ import { randomBytes, randomUUID } from 'node:crypto';
 import { shortDay } from '#libs/words/days';
 import type { AmendedLetter, ResultLetter } from '#libs/documents/snapshots';
 import { certificateSerial, SERIAL_BYTES } from '#libs/science/identifiers/certificate-serial';
+import { said } from '#libs/words/said';
 import { wordsOnPaper, type Words } from '#libs/words/words';
 import { sayToOwners } from '../messages/say-to-owner.js';
 import type { Stated, Work } from '../record/work.js';
 import { standingOf } from '../standing/standing-of.js';
+import { inCommon } from '../record/owners-language.js';
+import { protocolOf } from '../result/check-joints.js';
 import { acceptedReferral } from '../referral/open-referral.js';
 import { tellPractice } from '../referral/tell-practice.js';
 import { acceptedResult } from './accepted-result.js';
 import { addressees } from './addressees.js';
-import { certificateSnapshot } from './certificate-snapshot.js';
+import { certificateSnapshot, type Certified } from './certificate-snapshot.js';
 import { earlierOnPaper } from './earlier-on-paper.js';
 import { disagree, letterBase, stillOut, type Addressee } from './letter-base.js';
 import { checkAddress } from './on-paper.js';
@@ -25,13 +28,13 @@ export async function issueResult(work: Work, study: string, result: string, onl
   const letter = randomUUID();
   const to = await addressees(work, only);
   const standing = await standingOf(work, study, result);
-  const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, study, result, studyOnPaper(work, study, result).title));
+  const { certificate, serial, earlier } = (await issuedCertificate(work, study, result)) ?? (await newCertificate(work, { study, result, language: inCommon(to.map((p) => p.language)) }));
   const dog = await work.tx.dog.findUniqueOrThrow({ where: { id: work.order.dog }, select: { callName: true } });
   for (const person of to) {
     const t = wordsOnPaper(person.language);
     const paper = { ...studyOnPaper(work, study, result, t), ...(await earlierOnPaper(work, study, to.map((p) => p.id), t)), standing };
     const snapshot = await resultLetter(work, study, person, serial, paper, earlier);
-    const document = await storeDocument(work, { kind: 'letter', name: t('{study}, letter to {name}', { study: paper.title, name: person.name }), snapshot, subject: letter, forOwner: true });
+    const document = await storeDocument(work, { kind: 'letter', named: said('{study}, letter to {name}', { study: said(protocolOf(work, study).deskName), name: person.name }), snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'result', template: 'result', data: { dog: dog.callName, study }, documents: [document, certificate], subject: letter });
   }
   await tellOtherPractice(work, letter);
@@ -56,10 +59,11 @@ async function issuedCertificate({ tx, facts }: Work, study: string, result: str
   return { certificate: id, serial, earlier };
 }
 
-async function newCertificate(work: Work, study: string, result: string, title: string): Promise<Certificate> {
+async function newCertificate(work: Work, certified: Omit<Certified, 'serial'>): Promise<Certificate> {
+  const { study } = certified;
   const serial = certificateSerial(randomBytes(SERIAL_BYTES));
   const earlier = await earlierCertificate(work, study);
-  const certificate = await storeDocument(work, { kind: 'certificate', name: `${title}, result sheet`, snapshot: await certificateSnapshot(work, study, result, serial), serial, subject: study, forOwner: true });
+  const certificate = await storeDocument(work, { kind: 'certificate', named: said('{study}, result sheet', { study: said(protocolOf(work, study).deskName) }), snapshot: await certificateSnapshot(work, { ...certified, serial }), serial, subject: study, forOwner: true });
   // A withdrawn paper stays withdrawn, whatever follows it.
   if (earlier) await work.tx.document.update({ where: { id: earlier.id }, data: { ...(earlier.state === 'valid' ? { state: 'amended' } : {}), replacedBy: certificate } });
   return { certificate, serial, earlier };

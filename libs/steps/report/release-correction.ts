@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { shortDay } from '#libs/words/days';
+import { said } from '#libs/words/said';
 import { wordsOnPaper } from '#libs/words/words';
 import type { CorrectionLetter } from '#libs/documents/snapshots';
 import { sayToOwners } from '../messages/say-to-owner.js';
@@ -25,7 +26,7 @@ export const releaseCorrection = useCase('releaseCorrection', async (work, on) =
       ...base, kind: 'correction', check: null,
       corrects: { letterOf, wrong: t('Our letter of {day} gave a result that does not belong to {dog}.', { day: shortDay(person.language, letterOf), dog }), holds: t('{dog} has no result for this study yet.', { dog }), serial },
     };
-    const document = await storeDocument(work, { kind: 'letter', name: t('Correction, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
+    const document = await storeDocument(work, { kind: 'letter', named: said('Correction, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'correction', template: 'correction', data: { dog, study: on }, documents: [document], subject: letter });
   }
   return [{ type: 'letterReleased', study: on, letter, kind: 'correction', to: to.map((p) => p.id), detail: { names: to.map((p) => p.name) } }];

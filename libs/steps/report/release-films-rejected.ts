@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import { said } from '#libs/words/said';
 import { wordsOnPaper, type Sentence, type Words } from '#libs/words/words';
 import type { FilmsRejectedLetter } from '#libs/documents/snapshots';
 import { listWords } from '#libs/documents/words';
@@ -21,7 +22,7 @@ export const releaseFilmsRejected = useCase('releaseFilmsRejected', async (work,
     const t = wordsOnPaper(person.language);
     const base = await letterBase(work, on, person);
     const snapshot: FilmsRejectedLetter = { ...base, rejected: rejectedOf(work, on, t), cost: input.cost, nextSteps: nextSteps(work, on).map((step) => t(step)), kind: 'films-rejected' };
-    const document = await storeDocument(work, { kind: 'letter', name: t('Pictures again, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
+    const document = await storeDocument(work, { kind: 'letter', named: said('Pictures again, letter to {name}', { name: person.name }), snapshot, subject: letter, forOwner: true });
     if (person.channel === 'mail') await sayToOwners(work, { once: `letter:${letter}`, people: [person.id], kind: 'filmsRejected', template: 'filmsRejected', data: { dog: base.dog.callName, study: on }, documents: [document], subject: letter });
   }
   return [{ type: 'letterReleased', study: on, letter, kind: 'filmsRejected', to: to.map((p) => p.id), detail: { names: to.map((p) => p.name) } }];

@@ -4,6 +4,7 @@ import type { FileStore } from '#libs/platform/files/file-store';
 import { asJson, extensionOf, fileName, zipOf, type ZipEntry } from '#libs/platform/files/zip-of';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
+import { nameOfFile } from '../report/document-name.js';
 import { printDocument } from '../report/print-document.js';
 import { maskOthers, type Masking } from './others-names.js';
 import { personSource, type OrderSource, type PersonSource } from './person-source.js';
@@ -40,7 +41,7 @@ function orderEntries(files: FileStore, { accession, facts, papers, films }: Ord
   const folder = `order-${fileName(accession)}`;
   return [
     { name: `${folder}/record.json`, content: asJson(mask(facts)) },
-    ...papers.map((p, i) => ({ name: `${folder}/papers/${String(i + 1).padStart(2, '0')} ${fileName(p.name)}.pdf`, content: () => (p.pdfSha ? files.read(p.pdfSha) : printDocument(p.kind, p.snapshot).then((bytes) => Stream.from([bytes]))) })),
+    ...papers.map((p, i) => ({ name: `${folder}/papers/${String(i + 1).padStart(2, '0')} ${fileName(nameOfFile(p))}.pdf`, content: () => (p.pdfSha ? files.read(p.pdfSha) : printDocument(p.kind, p.snapshot).then((bytes) => Stream.from([bytes]))) })),
     ...films.map((f, i) => ({ name: `${folder}/films/${String(i + 1).padStart(2, '0')} ${fileName(f.view)}.${extensionOf(f.kind)}`, content: () => files.read(f.sha) })),
   ];
 }

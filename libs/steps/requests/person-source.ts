@@ -3,7 +3,7 @@ import type { Tx } from '#libs/platform/database/db';
 import { readOrder, type StoredFact } from '../record/order-record.js';
 
 interface RoleRow { dog: string; role: string; from: string; until: string | null }
-export interface PaperRow { id: string; kind: string; name: string; at: Date; pdfSha: string | null; snapshot: unknown }
+export interface PaperRow { id: string; kind: string; name: string; named: unknown; at: Date; pdfSha: string | null; snapshot: unknown }
 export interface FilmRow { sha: string; kind: string; view: string; at: string }
 export interface OrderSource { accession: string; dog: string; facts: StoredFact[]; papers: PaperRow[]; films: FilmRow[] }
 export interface PersonSource {
@@ -39,7 +39,7 @@ async function orderSource(tx: Tx, id: string, person: string, zone: string, the
   const order = (await readOrder(tx, id))!;
   const dayOf = (at: string | Date) => localDay(new Date(at).toISOString(), zone);
   const facts = order.facts.filter((f) => theirs(dayOf(f.at)) || JSON.stringify(f).includes(person));
-  const papers = await tx.document.findMany({ where: { orderId: id, forOwner: true }, select: { id: true, kind: true, name: true, at: true, pdfSha: true, snapshot: true }, orderBy: { at: 'asc' } });
+  const papers = await tx.document.findMany({ where: { orderId: id, forOwner: true }, select: { id: true, kind: true, name: true, named: true, at: true, pdfSha: true, snapshot: true }, orderBy: { at: 'asc' } });
   // A film that turned out to be another dog's is nothing of this person's.
   const disowned = new Set(order.facts.flatMap((f) => (f.type === 'exposureDisowned' ? [f.exposure] : [])));
   const taken = order.facts.flatMap((f) => (f.type === 'exposureTaken' && !disowned.has(f.exposure) && theirs(dayOf(f.at)) ? [f] : []));

@@ -199,6 +199,7 @@ export const papers = {
   'Your dog rests for some days first; we say how many.': 'Ihr Hund ruht zuerst einige Tage; wir sagen, wie viele.',
   'The pictures that were taken are kept.': 'Die Bilder, die gemacht wurden, werden aufbewahrt.',
   '{study}, letter to {name}': '{study}, Brief an {name}',
+  '{study}, result sheet': '{study}, Ergebnisblatt',
   'Correction, letter to {name}': 'Berichtigung, Brief an {name}',
   'Pictures again, letter to {name}': 'Bilder noch einmal, Brief an {name}',
   'Going-home sheet': 'Blatt für zu Hause',

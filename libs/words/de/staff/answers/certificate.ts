@@ -4,7 +4,6 @@ export const certificate = {
   'This paper no longer stands: a newer reading has replaced it.': 'Dieses Papier gilt nicht mehr: Eine neuere Beurteilung hat es ersetzt.',
   'This paper no longer stands: it was withdrawn.': 'Dieses Papier gilt nicht mehr: Es wurde zurückgezogen.',
   'Certificate of a screening result': 'Bescheinigung eines Untersuchungsergebnisses',
-  'Statement of a screening result': 'Mitteilung eines Untersuchungsergebnisses',
   'It tells what was seen in these pictures on that day.': 'Es sagt, was an dem Tag auf diesen Bildern zu sehen war.',
   'It does not tell pain or lameness, later arthritis in this dog, or what its pups will have.':
     'Es sagt nichts über Schmerzen oder Lahmheit, über spätere Arthrose dieses Hundes, und nicht, was seine Welpen haben werden.',

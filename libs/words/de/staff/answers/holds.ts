@@ -82,7 +82,7 @@ export const holds = {
   'Tell the centre': 'Der Stelle sagen', '{Owner} withdrew: {desk} tells the centre.': '{Owner} hat zurückgezogen: {desk} sagt es der Stelle.',
   'The archive took no note': 'Das Archiv nahm keine Mitteilung an', 'It does not know which films are not to be used any more: {desk} tells the centre by phone or mail, and says so here.': 'Es weiß nicht, welche Aufnahmen nicht mehr zu verwenden sind: {desk} sagt es der Stelle am Telefon oder per Mail und hält es hier fest.',
   'Until {day}.': 'Bis {day}.', 'Due {time}.': 'Fällig um {time}.', 'By {day}.': 'Bis {day}.',
-  then: 'dann', 'a co-owner': 'eine Mitbesitzerin oder ein Mitbesitzer', 'the other practice': 'die andere Praxis', 'not known': 'nicht bekannt',
+  then: 'dann', 'a co-owner': 'eine Mitbesitzerin oder ein Mitbesitzer', 'the other practice': 'die andere Praxis',
   '{count, plural, =1 {one day} one {# day} other {# days}}': '{count, plural, =1 {einen Tag} one {# Tag} other {# Tage}}',
   'the desk': 'die Anmeldung', 'the vet': 'die Tierärztin oder der Tierarzt', 'a nurse': 'die Pflege', 'the radiographer': 'die Röntgenkraft', 'the practice manager': 'die Praxisleitung',
   'the owner': 'die Familie', 'the owner’s agent': 'die Vertretung der Familie', 'the reading centre': 'die Auswertungsstelle', 'the program': 'das Programm',

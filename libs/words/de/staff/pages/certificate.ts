@@ -13,6 +13,8 @@ export const certificate = {
   'Public key': 'Öffentlicher Schlüssel',
   'Keep the key as a file': 'Den Schlüssel als Datei aufbewahren',
   'issued {day} by {issuer}': 'ausgestellt am {day} von {issuer}',
+  'The paper is written in {language}. Each line stands here as it is printed, and below it what it says.':
+    'Das Papier ist auf {language} geschrieben. Jede Zeile steht hier so, wie sie gedruckt ist, und darunter, was sie sagt.',
   'What it does not tell': 'Was es nicht sagt',
   'It still stands.': 'Es gilt noch.',
   'A newer one has taken its place.': 'Ein neueres ist an seine Stelle getreten.',
