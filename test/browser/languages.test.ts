@@ -2,13 +2,14 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { describeWithPeer } from '#test/support/peers';
 import { Road } from '#test/support/road';
-import { see } from './support/moves.js';
+import { see, tabTo } from './support/moves.js';
 import { phone, Stage } from './support/stage.js';
 
 describeWithPeer('chromium', 'the page of an owner who reads German', (chromium) => {
   let stage: Stage;
   let page: Page;
   let road: Road;
+  let desk: Page;
   beforeAll(async () => {
     stage = await Stage.open(chromium);
     // Anselm Rook of the demo reads German.
@@ -50,7 +51,7 @@ describeWithPeer('chromium', 'the page of an owner who reads German', (chromium)
   });
 
   it('a page of the practice speaks German once somebody chooses it, dates and the server’s own words too', async () => {
-    const desk = await stage.person('Marit Oskar');
+    desk = await stage.person('Marit Oskar');
     await desk.goto(`/orders/${road.id}`);
     await desk.getByRole('button', { name: 'Deutsch' }).click();
     await see(desk, 'Wie es steht');
@@ -63,6 +64,43 @@ describeWithPeer('chromium', 'the page of an owner who reads German', (chromium)
     const { violations } = await new AxeBuilder({ page: desk }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']).analyze();
     expect(violations.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.html.slice(0, 160)}`))).toEqual([]);
   });
+
+  it('is booked in German with the keyboard alone, by the letters that the answers begin with there', async () => {
+    const keys = desk.keyboard;
+    await desk.goto('/');
+    await see(desk, 'Termin buchen');
+    await keys.press('b');
+    await desk.getByRole('heading', { name: 'Termin buchen' }).waitFor();
+    expect((await desk.locator('.head kbd').allTextContents()).join(' ')).toBe('Tab Umschalt Tab J N W Strg Eingabe');
+    await keys.type('Juniper');
+    await desk.getByRole('button', { name: 'Juniper of Upland Farm' }).waitFor();
+    await keys.press('Tab');
+    await keys.press('Enter');
+    await tabTo(desk, '.study:has-text("Ellbogen")');
+    await keys.press('Space');
+    await see(desk, /Die Ziffer wählt aus/);
+    await tabTo(desk, '.slots');
+    await keys.press('1');
+    const asked = await desk.locator('.qs > li').count();
+    const chosen = (n: number) => desk.locator(`.qs > li:nth-child(${n}) input:checked`);
+    for (let n = 1; n <= asked; n++) {
+      await tabTo(desk, `.qs > li:nth-child(${n})`);
+      // The English letters of yes and of not knowing answer nothing here.
+      await keys.press('y');
+      await keys.press('d');
+      expect(await chosen(n).count()).toBe(0);
+      await keys.press(n === 1 ? 'j' : n === asked ? 'w' : 'n');
+      expect(await chosen(n).inputValue()).toBe(n === 1 ? 'yes' : n === asked ? 'unknown' : 'no');
+    }
+    await tabTo(desk, '.field:has-text("Hinweise zur Vorbereitung")');
+    await keys.press('Enter');
+    await desk.getByRole('option').first().waitFor();
+    await keys.press('Enter');
+    await see(desk, /Nach dem Buchen/);
+    await keys.press('Control+Enter');
+    await desk.waitForURL(/\/orders\//);
+    await see(desk, 'Wie es steht');
+  }, 90_000);
 
   it('complained about nothing', () => expect(stage.complaints).toEqual([]));
 });

@@ -1,21 +1,24 @@
 import { FieldError, Label, Radio, RadioGroup, Text } from 'react-aria-components';
 import type { Answer } from '#libs/contracts/common';
+import { lettersOf } from './answer-letters.js';
 import type { FieldProps } from './Field.js';
 import { useKnown } from './speech.js';
 import type { Option, SaidOption } from './Select.js';
 
-export type RadioOption<T extends string> = Option<T> & { key?: string; dontKnow?: boolean };
+export type RadioOption<T extends string> = Option<T> & { byLetter?: boolean; dontKnow?: boolean };
 
 /** A few answers side by side; the letter of an answer chooses it while the group has the focus. */
 export function RadioChoice<T extends string>({ label, labelHidden, value, onChange, options, help, error, size }: FieldProps<T> & { options: readonly RadioOption<T>[]; labelHidden?: boolean; size?: 'tablet' }) {
   const known = useKnown();
+  const byLetter = options.filter((o) => o.byLetter);
+  const letters = lettersOf(byLetter.map((o) => known(o.name)));
   return (
     <RadioGroup className="field" value={value ?? null} onChange={(chosen) => onChange(options.find((o) => o.id === chosen)?.id)} isInvalid={error !== undefined} validationBehavior="aria" orientation="horizontal">
       <Label className={labelHidden ? 'vh' : 'label'}>{label}</Label>
       <div
         className={size === 'tablet' ? 'pick pick-tablet' : 'pick'}
         onKeyDown={(e) => {
-          const chosen = !e.ctrlKey && !e.metaKey && !e.altKey && options.find((o) => o.key === e.key.toLowerCase());
+          const chosen = !e.ctrlKey && !e.metaKey && !e.altKey && byLetter[letters.indexOf(e.key.toLocaleUpperCase())];
           if (!chosen) return;
           onChange(chosen.id);
           e.currentTarget.querySelector<HTMLInputElement>(`input[value="${CSS.escape(chosen.id)}"]`)?.focus();
@@ -38,7 +41,7 @@ export function RadioChoice<T extends string>({ label, labelHidden, value, onCha
 }
 
 export const yesNo: readonly SaidOption<'yes' | 'no'>[] = [
-  { id: 'yes', name: 'Yes', key: 'y' },
-  { id: 'no', name: 'No', key: 'n' },
+  { id: 'yes', name: 'Yes', byLetter: true },
+  { id: 'no', name: 'No', byLetter: true },
 ];
-export const yesNoUnknown: readonly (SaidOption<Answer> & { dontKnow?: boolean })[] = [...yesNo, { id: 'unknown', name: 'Don’t know', key: 'd', dontKnow: true }];
+export const yesNoUnknown: readonly (SaidOption<Answer> & { dontKnow?: boolean })[] = [...yesNo, { id: 'unknown', name: 'Don’t know', byLetter: true, dontKnow: true }];

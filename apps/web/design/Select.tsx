@@ -6,7 +6,7 @@ import type { PageSentence } from '#libs/words/de/staff/page-words';
 
 export type Option<T extends string = string> = { id: T; name: string; hint?: string };
 /** An option that the page names itself: the sentence, said where it is shown. */
-export type SaidOption<T extends string = string> = Option<T> & { name: PageSentence; key?: string };
+export type SaidOption<T extends string = string> = Option<T> & { name: PageSentence; byLetter?: boolean };
 
 export function Select<T extends string>({ label, value, onChange, options, help, error, placeholder = t('Choose') }: FieldProps<T> & { options: readonly Option<T>[]; placeholder?: string }) {
   return (

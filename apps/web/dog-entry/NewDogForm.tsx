@@ -15,8 +15,8 @@ import { OwnerFields } from './OwnerFields.js';
 import type { SaidOption } from '../design/Select.js';
 
 const sexes: readonly SaidOption<'male' | 'female'>[] = [
-  { id: 'male', name: 'Male', key: 'm' },
-  { id: 'female', name: 'Female', key: 'f' },
+  { id: 'male', name: 'Male', byLetter: true },
+  { id: 'female', name: 'Female', byLetter: true },
 ];
 
 /** A dog is entered once, with its owner. */

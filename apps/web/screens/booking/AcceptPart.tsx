@@ -7,8 +7,8 @@ import type { SaidOption } from '../../design/Select.js';
 import { Told } from '../../words/Told.js';
 
 const ways: readonly SaidOption<'phone' | 'paper'>[] = [
-  { id: 'phone', name: 'By phone', key: 'p' },
-  { id: 'paper', name: 'On paper', key: 'a' },
+  { id: 'phone', name: 'By phone', byLetter: true },
+  { id: 'paper', name: 'On paper', byLetter: true },
 ];
 
 /** The booking stands without it; then it makes a hold. */

@@ -1,7 +1,9 @@
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
-import { useState } from 'react';
+import { Fragment, useState } from 'react';
 import { useDog } from '../../api/register.js';
+import { lettersOf } from '../../design/answer-letters.js';
 import { buttonClass } from '../../design/Button.js';
+import { yesNoUnknown } from '../../design/RadioChoice.js';
 import { Sheet } from '../../design/Sheet.js';
 import { NewDogForm } from '../../dog-entry/NewDogForm.js';
 import { t } from '../../words/t.js';
@@ -22,7 +24,7 @@ export function BookingScreen() {
       <div className="head">
         <h1>{t('Book a visit')}</h1>
         <p>
-          <kbd>Tab</kbd> {t('next')} <kbd>Shift Tab</kbd> {t('back')} <kbd>Y</kbd> <kbd>N</kbd> <kbd>D</kbd> {t('answer')} <kbd>Ctrl Enter</kbd> {t('book')}
+          <kbd>Tab</kbd> {t('next')} <kbd>{t('Shift Tab')}</kbd> {t('back')} <AnswerKeys />{t('answer')} <kbd>{t('Ctrl Enter')}</kbd> {t('book')}
         </p>
         <div className="acts">
           <Link to="/book/litter" className={buttonClass()}>
@@ -40,3 +42,6 @@ export function BookingScreen() {
     </>
   );
 }
+
+/** Y N D, or what the answers begin with in the reader's language. */
+const AnswerKeys = () => lettersOf(yesNoUnknown.map(({ name }) => t(name))).map((letter) => <Fragment key={letter}><kbd>{letter}</kbd> </Fragment>);

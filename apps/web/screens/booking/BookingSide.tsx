@@ -32,7 +32,7 @@ export function BookingSide({ options, draft, missing, failure, busy }: Props) {
       <ErrorBar error={failure}>
         <p className="small">{t('What you entered is kept.')}</p>
       </ErrorBar>
-      <Button type="submit" kind="ink" shortcut="Ctrl Enter">
+      <Button type="submit" kind="ink" shortcut={t('Ctrl Enter')}>
         {busy ? t('Booking …') : draft.slot ? t('Book {day}, {start}', { day: shortDay(draft.slot.day), start: draft.slot.start }) : t('Book')}
       </Button>
       {missing.length === 0 && draft.slot && holds > 0 && <p className="label">{t('After booking: {holds, plural, one {# hold stays} other {# holds stay}}.', { holds })}</p>}

@@ -34,7 +34,7 @@ export function GroupSide({ options, draft, gaps, failure, busy }: Props) {
       <ErrorBar error={failure}>
         <p className="small">{t('What you entered is kept.')}</p>
       </ErrorBar>
-      <Button type="submit" kind="ink" shortcut="Ctrl Enter">
+      <Button type="submit" kind="ink" shortcut={t('Ctrl Enter')}>
         {busy ? t('Booking …') : draft.day && fit > 0 ? t('Book {fit, plural, one {# dog} other {# dogs}}, {day}', { fit, day: shortDay(draft.day) }) : t('Book')}
       </Button>
     </aside>

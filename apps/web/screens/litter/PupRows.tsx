@@ -12,8 +12,8 @@ export type Pup = { key: string; name?: string | undefined; sex?: 'male' | 'fema
 export const emptyPup = (): Pup => ({ key: crypto.randomUUID(), scanned: false });
 
 const sexes: readonly SaidOption<'male' | 'female'>[] = [
-  { id: 'male', name: 'Male', key: 'm' },
-  { id: 'female', name: 'Female', key: 'f' },
+  { id: 'male', name: 'Male', byLetter: true },
+  { id: 'female', name: 'Female', byLetter: true },
 ];
 
 /** A number that was typed is typed twice: it has no check digit. */

@@ -56,7 +56,7 @@ export function ReadingForm({ screen, onSigned }: { screen: PackageScreen; onSig
         </p>
       )}
       <div className="form-row">
-        <Button type="submit" kind="ink" shortcut="Ctrl Enter">
+        <Button type="submit" kind="ink" shortcut={t('Ctrl Enter')}>
           {t('Sign the reading')}
         </Button>
         <Button onPress={() => setSendingBack(true)}>{t('Send back with reasons')}</Button>

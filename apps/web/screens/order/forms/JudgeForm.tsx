@@ -19,8 +19,8 @@ import { ActionEntryForm } from './ActionEntryForm.js';
 import { choicesFor, studyOf, type FormProps } from './form-props.js';
 
 const verdicts: readonly SaidOption<'accept' | 'retake'>[] = [
-  { id: 'accept', name: 'Accept', key: 'a' },
-  { id: 'retake', name: 'Retake', key: 'r' },
+  { id: 'accept', name: 'Accept', byLetter: true },
+  { id: 'retake', name: 'Retake', byLetter: true },
 ];
 
 type Judged = { props: FormProps; entry: Entry<typeof studyActions.judgeView>; films: OrderScreen['exposures']; film: OrderScreen['exposures'][number] | undefined };

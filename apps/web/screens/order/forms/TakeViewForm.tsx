@@ -16,7 +16,7 @@ import { UploadField } from './UploadField.js';
 import { optionWords } from './option-words.js';
 
 const FILE = 'file';
-const markers = () => (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, key: id[0]!.toLowerCase(), name: optionWords(id) }));
+const markers = () => (['L', 'R', 'both', 'none'] as const).map((id) => ({ id, byLetter: true, name: optionWords(id) }));
 
 /** One film: the picture, which view it is, whom it serves, who was in the room. */
 export function TakeViewForm(props: FormProps) {

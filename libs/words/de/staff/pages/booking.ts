@@ -18,6 +18,8 @@ export const booking = {
   Book: 'Buchen',
   'Confirmation with calendar file, the advice, and the link for consent go by mail to those who have an address.':
     'Bestätigung mit Kalenderdatei, die Hinweise und der Link zur Einwilligung gehen per Mail an alle, die eine Adresse haben.',
+  'Shift Tab': 'Umschalt Tab',
+  'Ctrl Enter': 'Strg Eingabe',
   next: 'weiter',
   back: 'zurück',
   answer: 'antworten',
