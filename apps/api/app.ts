@@ -4,6 +4,7 @@ import { APP_GUARD, NestFactory } from '@nestjs/core';
 import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { existsSync } from 'node:fs';
+import { LANGUAGE_COOKIE } from '#libs/words/languages';
 import { languageAsked, speakingIn } from '#libs/words/spoken';
 import { BoardController } from './board/board.controller.js';
 import { CalendarController } from './calendar/calendar.controller.js';
@@ -65,7 +66,7 @@ export async function createApi({ deps, web, log }: ApiOptions): Promise<NestFas
   const fastify = app.getHttpAdapter().getInstance();
   await app.register(cookie);
   // Once more after the body was read: what came with the connection's own events has forgotten it.
-  for (const hook of ['onRequest', 'preHandler'] as const) fastify.addHook(hook, (request: FastifyRequest, _reply: FastifyReply, done: () => void) => speakingIn(languageAsked(request.headers['accept-language']), done));
+  for (const hook of ['onRequest', 'preHandler'] as const) fastify.addHook(hook, (request: FastifyRequest, _reply: FastifyReply, done: () => void) => speakingIn(languageAsked(request.headers['accept-language'], request.cookies[LANGUAGE_COOKIE]), done));
   // Files are read from the request itself, as a stream.
   fastify.addContentTypeParser('multipart/form-data', (_request, _payload, done) => done(null));
   // What is signed is taken as it came over the line, byte for byte; FHIR's own type of JSON too.

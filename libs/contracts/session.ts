@@ -15,7 +15,7 @@ export const me = z.object({
   zone: z.string(),
   csrf: z.string(),
   demo: z.boolean(),
-  /** In which the pages and all answers are: the person's own choice, else what the browser asks for. */
+  /** In which the pages and all answers are: the person's own choice, else what was chosen in the browser or what it asks for. */
   language: z.enum(languageCodes),
   /** Mail is caught instead of sent, and this person may look at it. */
   mailbox: z.boolean(),

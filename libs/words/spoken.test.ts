@@ -21,6 +21,10 @@ describe('what is said to whoever asked', () => {
   });
 
   it('is what the browser asks for first, of what there is', () => {
-    expect(['de-CH, en;q=0.8', 'fr, de;q=0.9', 'fr', '*', undefined].map(languageAsked)).toEqual(['de', 'de', 'en', 'en', 'en']);
+    expect(['de-CH, en;q=0.8', 'fr, de;q=0.9', 'fr', '*', undefined].map((header) => languageAsked(header))).toEqual(['de', 'de', 'en', 'en', 'en']);
+  });
+
+  it('is what was chosen there before all that it asks for, if there is such a language', () => {
+    expect([languageAsked('en', 'de'), languageAsked('de', 'xx'), languageAsked('de', undefined)]).toEqual(['de', 'de', 'de']);
   });
 });

@@ -30,8 +30,8 @@ export const t = Object.defineProperty(
   { get: () => words().language },
 ) as Words<StaffSentence>;
 
-/** What a browser asks for, as far as there is such a language: "de-CH, de;q=0.9, en;q=0.8". */
-export function languageAsked(header: string | undefined): Language {
+/** What was chosen in a browser, else what it asks for, as far as there is such a language: "de-CH, de;q=0.9, en;q=0.8". */
+export function languageAsked(header: string | undefined, chosen?: string): Language {
   const asked = (header ?? '').split(',').map((part) => part.trim().slice(0, 2).toLowerCase());
-  return languageCodes.find((code) => code === asked.find((a) => languageCodes.some((c) => c === a))) ?? 'en';
+  return languageCodes.find((code) => code === chosen) ?? languageCodes.find((code) => code === asked.find((a) => languageCodes.some((c) => c === a))) ?? 'en';
 }

@@ -1,5 +1,6 @@
 import { useMutation, useQuery, useQueryClient, type QueryClient } from '@tanstack/react-query';
 import type { ChooseLanguage, DemoSignIns, Me, SignIn } from '#libs/contracts/session';
+import { keepInBrowser } from '../words/t.js';
 import { get, post, rememberCsrf } from './client.js';
 import { signedOut } from './failure.js';
 
@@ -37,10 +38,15 @@ export function useSignIn() {
   return useMutation({ mutationFn: (body: SignIn) => post<Me>('/sign-in', body), onSuccess: become });
 }
 
-export function useChooseLanguage() {
+/** Kept with the person; behind a link nobody has an account, so there the browser keeps it. */
+export function useChooseLanguage({ kind }: Me) {
   const queries = useQueryClient();
   return useMutation({
-    mutationFn: (body: ChooseLanguage) => post<Me>('/me/language', body),
+    mutationFn: (body: ChooseLanguage) => {
+      if (kind !== 'readerLink') return post<Me>('/me/language', body);
+      keepInBrowser(body.language);
+      return get<Me>('/me');
+    },
     onSuccess: (me) => {
       queries.setQueryData(meKey, me);
       // Everything that was fetched before is in the other language.

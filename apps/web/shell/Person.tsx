@@ -8,7 +8,7 @@ import { roleWords } from './role-words.js';
 
 export function Person({ me }: { me: Me }) {
   const signOut = useSignOut();
-  const choose = useChooseLanguage();
+  const choose = useChooseLanguage(me);
   const navigate = useNavigate();
   return (
     <div className="who">
@@ -16,7 +16,7 @@ export function Person({ me }: { me: Me }) {
       <br />
       <span className="quiet roles">{me.roles.map((r) => t(roleWords[r])).join(', ')} </span>
       {me.kind !== 'ownerLink' && me.kind !== 'readerLink' && <Link to="/help" className={buttonClass()}>{t('Help')}</Link>}
-      {me.kind !== 'ownerLink' && me.kind !== 'readerLink' && languageCodes.filter((code) => code !== me.language).map((code) => (
+      {me.kind !== 'ownerLink' && languageCodes.filter((code) => code !== me.language).map((code) => (
         <span key={code} lang={code}>
           <Button onPress={() => choose.mutate({ language: code })}>{languages[code].name}</Button>
         </span>

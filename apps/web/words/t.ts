@@ -1,6 +1,6 @@
 import { useSyncExternalStore } from 'react';
 import type { PageSentence } from '#libs/words/de/staff/page-words';
-import { asLanguage, languages, type Language } from '#libs/words/languages';
+import { asLanguage, LANGUAGE_COOKIE, languages, type Language } from '#libs/words/languages';
 import type { Figure, Said } from '#libs/words/said';
 import { translator, type Values, type Words } from '#libs/words/translator';
 
@@ -23,8 +23,13 @@ export const t = Object.defineProperty(
   { get: () => words.language },
 ) as PageWords;
 
-/** What the browser asks for, where nobody is known yet. */
-export const browserLanguage = (): Language => asLanguage(navigator.language.slice(0, 2));
+/** What was chosen in this browser, else what it asks for, where nobody is known yet. */
+export const browserLanguage = (): Language => asLanguage(new RegExp(`(?:^|; )${LANGUAGE_COOKIE}=(\\w+)`).exec(document.cookie)?.[1] ?? navigator.language.slice(0, 2));
+
+/** For a year, in a cookie, so that the server's answers follow too. */
+export const keepInBrowser = (language: Language): void => {
+  document.cookie = `${LANGUAGE_COOKIE}=${language}; path=/; max-age=31536000; samesite=lax`;
+};
 
 /** Another language than English is fetched when somebody reads it. */
 export async function readIn(language: Language): Promise<void> {

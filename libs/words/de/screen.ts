@@ -108,6 +108,10 @@ export const screen = {
   'Here you see how far your dog’s examination is, answer questions and give or take back your yes.':
     'Hier sehen Sie, wie weit die Untersuchung Ihres Hundes ist, beantworten Fragen und geben Ihr Ja oder nehmen es zurück.',
   'Open my dog’s page': 'Die Seite meines Hundes öffnen',
+  'Pictures to read': 'Bilder zur Auswertung',
+  'Here you look at the pictures of one package and enter your reading. You read blind: no owner, no practice.':
+    'Hier sehen Sie die Bilder eines Pakets an und tragen Ihre Beurteilung ein. Sie beurteilen blind: ohne Besitz, ohne Praxis.',
+  'Open the package': 'Das Paket öffnen',
   'This link is not whole. Press it in the mail once more, or copy all of it. If that does not help, ask the practice for a new one.':
     'Dieser Link ist nicht vollständig. Drücken Sie in der Mail noch einmal darauf, oder kopieren Sie ihn ganz. Hilft das nicht, bitten Sie die Praxis um einen neuen.',
   'The link is yours alone. Please do not pass it on; whoever has it can answer in your name.':

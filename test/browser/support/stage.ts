@@ -25,7 +25,7 @@ export class Stage {
 
   /** Nobody is signed in yet. */
   async window(kind: BrowserContextOptions = desktop): Promise<Page> {
-    const context = await this.browser.newContext({ ...kind, baseURL: this.server.url, locale: 'en-GB', reducedMotion: 'reduce' });
+    const context = await this.browser.newContext({ locale: 'en-GB', ...kind, baseURL: this.server.url, reducedMotion: 'reduce' });
     context.setDefaultTimeout(PATIENCE);
     const page = await context.newPage();
     page.on('pageerror', (error) => this.complaints.push(`${page.url()}: ${error.message}`));
