@@ -40,7 +40,7 @@ export function asField<T>(path: string, read: () => T): T {
   try {
     return read();
   } catch (error) {
-    if (error instanceof ScienceError) throw badInput(path, error.message);
+    if (error instanceof ScienceError) throw badInput(path, t.said(error.said));
     throw error;
   }
 }

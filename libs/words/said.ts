@@ -17,6 +17,8 @@ export interface Said<Sentence extends string = string> {
 
 export const said = <const Sentence extends string>(text: Sentence, values?: Said['values'] | undefined): Said<Sentence> => (values ? { text, values } : { text });
 
+export const figure = (number: number, decimals: number, unit = ''): Figure => ({ number, decimals, unit });
+
 export const isFigure = (value: Said | Figure): value is Figure => 'number' in value;
 
 /** As it is said in English, where a sentence has no forms to choose from. */

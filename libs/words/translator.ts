@@ -33,7 +33,7 @@ export function translator<Sentence extends string>(language: Language, catalogu
   const speak = (sentence: string, values: Values = {}): string => String(formatOf(sentence).format(isolate ? Object.fromEntries(Object.entries(values).map(([name, value]) => [name, typeof value === 'string' ? isolated(value) : value])) : values));
   const say = (what: Said | Figure): string => {
     if (isFigure(what)) return figureWords(language, what);
-    return known(what.text, Object.fromEntries(Object.entries(what.values ?? {}).map(([name, value]) => [name, typeof value === 'object' ? say(value) : value])));
+    return known(what.text, what.values && Object.fromEntries(Object.entries(what.values).map(([name, value]) => [name, typeof value === 'object' ? say(value) : value])));
   };
   // Own words may hold a brace that opens nothing, and are no message then.
   const known = (text: string, values?: Values): string => (Object.hasOwn(catalogue, text) || values ? speak(text, values) : text);

@@ -44,7 +44,7 @@ export function bodyOf(error: unknown): ApiErrorBody {
   if (error instanceof StorageFullError || isDatabaseFull(error)) return answer('STORAGE_FULL');
   if (isTooBusy(error)) return answer('BUSY');
   if (error instanceof FileMissingError) return answer('NOT_FOUND');
-  if (error instanceof ScienceError) return { code: 'BAD_INPUT', message: error.message };
+  if (error instanceof ScienceError) return { code: 'BAD_INPUT', message: t.said(error.said) };
   if (isInvalidId(error)) return answer('NOT_FOUND');
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status === 413) return answer('TOO_LARGE');

@@ -1,3 +1,4 @@
+import { said, type Said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import type { Side } from '../protocols/types.js';
 import { kindsOfMarks, type KindOfMark, type MarkKind } from './mark-kinds.js';
@@ -18,8 +19,8 @@ export interface MarkedPicture {
 }
 
 /** "Head, left": a mark for people. */
-function markName({ label }: KindOfMark, side?: Side): string {
-  return side ? `${label}, ${side}` : label;
+function markName({ label }: KindOfMark, side?: Side): Said {
+  return side ? said('{mark}, {side, select, left {left} other {right}}', { mark: said(label), side }) : said(label);
 }
 
 /**
@@ -28,20 +29,21 @@ function markName({ label }: KindOfMark, side?: Side): string {
  */
 export function checkMarks({ view, picture, marks }: MarkedPicture): void {
   pictureScale(picture);
-  if (marks.length === 0) throw new ScienceError('MARK_NONE', 'Nothing is marked yet. Set points on the picture first.');
+  if (marks.length === 0) throw new ScienceError('MARK_NONE', said('Nothing is marked yet. Set points on the picture first.'));
   const kinds = kindsOfMarks(view);
   const seen = new Set<string>();
   for (const { kind, side, points } of marks) {
     const rule = kinds.find((k) => k.kind === kind);
-    if (!rule) throw new ScienceError('MARK_UNKNOWN', `"${kind}" is not marked on this view. ${kinds.length ? `Use ${kinds.map((k) => k.kind).join(', ')}.` : 'Nothing is measured on it.'}`);
-    if (rule.sided !== (side !== undefined)) throw new ScienceError('MARK_SIDE', rule.sided ? `${rule.label}: say whether it is the dog’s left or right.` : `${rule.label} has no side. Leave the side out.`);
+    if (!rule) throw new ScienceError('MARK_UNKNOWN', kinds.length ? said('“{kind}” is not marked on this view. Use {kinds}.', { kind, kinds: kinds.map((k) => k.kind).join(', ') }) : said('“{kind}” is not marked on this view. Nothing is measured on it.', { kind }));
+    const mark = said(rule.label);
+    if (rule.sided !== (side !== undefined)) throw new ScienceError('MARK_SIDE', rule.sided ? said('{mark}: say whether it is the dog’s left or right.', { mark }) : said('{mark} has no side. Leave the side out.', { mark }));
     const name = markName(rule, side);
-    const once = kind === 'marker' ? kind : name;
-    if (seen.has(once)) throw new ScienceError('MARK_TWICE', `${rule.label} is marked twice. Keep one.`);
+    const once = kind === 'marker' ? kind : `${kind} ${side}`;
+    if (seen.has(once)) throw new ScienceError('MARK_TWICE', said('{mark} is marked twice. Keep one.', { mark }));
     seen.add(once);
     if (points.length < rule.atLeast || points.length > rule.atMost) {
-      const wanted = rule.atLeast === rule.atMost ? `${rule.atLeast}` : `${rule.atLeast} to ${rule.atMost}`;
-      throw new ScienceError('MARK_POINTS', `${name}: needs ${wanted} points and has ${points.length}. Set or remove some.`);
+      const wanted = rule.atLeast === rule.atMost ? String(rule.atLeast) : said('{from} to {to}', { from: rule.atLeast, to: rule.atMost });
+      throw new ScienceError('MARK_POINTS', said('{mark}: needs {wanted} points and has {has}. Set or remove some.', { mark: name, wanted, has: points.length }));
     }
     refuseOutside(points, picture, name);
   }

@@ -1,4 +1,5 @@
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
+import { figure, said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import type { FittedCircle } from './fit-circle.js';
 import { measure, type Measure } from './measure.js';
@@ -33,13 +34,13 @@ const DISC95 = Math.sqrt(-2 * Math.log(0.05));
  */
 export function distractionIndex(head: Fit, socket: Fit): Index {
   if (![head.centre.x, head.centre.y, head.radius, socket.centre.x, socket.centre.y, socket.radius].every(Number.isFinite)) {
-    throw new ScienceError('INDEX_NOT_FINITE', 'A centre or a radius is no number, so there is no index. Set the points again.');
+    throw new ScienceError('INDEX_NOT_FINITE', said('A centre or a radius is no number, so there is no index. Set the points again.'));
   }
-  if (head.radius <= 0 || socket.radius <= 0) throw new ScienceError('INDEX_RADIUS', 'A circle has a radius of 0 or less, so there is no index. Set its points again.');
+  if (head.radius <= 0 || socket.radius <= 0) throw new ScienceError('INDEX_RADIUS', said('A circle has a radius of 0 or less, so there is no index. Set its points again.'));
   const shift = minus(head.centre, socket.centre);
   const d = Math.hypot(shift.x, shift.y);
   const value = d / head.radius;
-  if (value > MOST) throw new ScienceError('INDEX_IMPOSSIBLE', `The centres lie ${value.toFixed(2)} radii apart; above ${MOST}.00 the head would be wholly outside its place. Check that both circles belong to the same side.`);
+  if (value > MOST) throw new ScienceError('INDEX_IMPOSSIBLE', said('The centres lie {apart} radii apart; above {most} the head would be wholly outside its place. Check that both circles belong to the same side.', { apart: figure(value, 2), most: figure(MOST, 2) }));
   const r = head.radius;
   const [a, b] = [0, 1].map((i) => [0, 1].map((j) => (head.covariance[i]![j]! + socket.covariance[i]![j]!) / r ** 2)) as [number[], number[]];
   const spread = Math.sqrt(Math.max(0, ...new EigenvalueDecomposition(new Matrix([a, b]), { assumeSymmetric: true }).realEigenvalues));

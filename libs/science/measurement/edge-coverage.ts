@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import { cross, minus, refuseNotFinite, refuseSame, type Point } from './plane.js';
 import type { Circle } from './taubin-circle.js';
@@ -18,10 +19,10 @@ export interface EdgeCoverage {
  */
 export function edgeCoverage(head: Circle, otherHead: Point, edge: readonly [Point, Point]): EdgeCoverage {
   refuseNotFinite([head.centre, otherHead, ...edge]);
-  refuseSame(edge[0], edge[1], 'The two points of the dorsal edge');
+  refuseSame(edge[0], edge[1], said('The two points of the dorsal edge'));
   const along = minus(edge[1], edge[0]);
   const side = Math.sign(cross(along, minus(otherHead, edge[0])));
-  if (side === 0) throw new ScienceError('EDGE_SIDE', 'The dorsal edge points straight at the other hip, so it has no side. Move one of its points.');
+  if (side === 0) throw new ScienceError('EDGE_SIDE', said('The dorsal edge points straight at the other hip, so it has no side. Move one of its points.'));
   const inside = (side * cross(along, minus(head.centre, edge[0]))) / Math.hypot(along.x, along.y) / head.radius;
   const t = Math.min(1, Math.max(-1, inside));
   return { centreInside: inside, share: 1 - (Math.acos(t) - t * Math.sqrt(1 - t * t)) / Math.PI };

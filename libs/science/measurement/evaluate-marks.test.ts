@@ -1,3 +1,4 @@
+import { inPlainEnglish } from '#libs/words/said-error';
 import fc from 'fast-check';
 import type { Mark, MarkedPicture } from './check-marks.js';
 import { evaluateMarks } from './evaluate-marks.js';
@@ -110,7 +111,8 @@ describe('evaluateMarks', () => {
     ['an opening without width', only({ kind: 'foramen', side: 'left', points: [{ x: 5, y: 5 }, { x: 5, y: 5 }] }, { kind: 'foramen', side: 'right', points: [{ x: 1, y: 5 }, { x: 2, y: 5 }] }), 'WIDTH_ZERO', /left width/],
     ['two circles that belong to different hips', { ...stressed, marks: [{ kind: 'head', side: 'left', points: around(650, 420, 50) }, { kind: 'socket', side: 'left', points: around(350, 420, 55) }] }, 'INDEX_IMPOSSIBLE', /both circles belong to the same side/],
   ])('says what is wrong with %s', (_, marked, code, words) => {
-    expect(evaluateMarks(marked).problems[0]).toEqual({ code, words: expect.stringMatching(words) });
+    const [first] = evaluateMarks(marked).problems;
+    expect([first!.code, inPlainEnglish(first!.said)]).toEqual([code, expect.stringMatching(words)]);
     expect(() => refuseMarks(marked)).toThrow(expect.objectContaining({ code }));
   });
 
@@ -119,7 +121,7 @@ describe('evaluateMarks', () => {
     const mark = fc.record({ kind: fc.constantFrom('head', 'rim', 'dorsalEdge', 'foramen', 'wing', 'femur', 'midline', 'marker'), side: fc.constantFrom('left', 'right', undefined), points: fc.array(fc.record({ x: number, y: number }), { maxLength: 5 }) });
     fc.assert(fc.property(fc.array(mark, { maxLength: 8 }), (marks) => {
       const found = evaluateMarks({ ...hips, marks: marks as Mark[] });
-      for (const { code, words } of found.problems) expect([code, words.length > 20]).toEqual([expect.stringMatching(/^[A-Z_]+$/), true]);
+      for (const { code, said } of found.problems) expect([code, inPlainEnglish(said).length > 20]).toEqual([expect.stringMatching(/^[A-Z_]+$/), true]);
     }));
   });
 });

@@ -1,3 +1,4 @@
+import type { Tellable } from '#libs/words/said-error';
 import { ScienceError } from '../error.js';
 import type { Side } from '../protocols/types.js';
 import { checkMarks, type Mark, type MarkedPicture } from './check-marks.js';
@@ -17,7 +18,7 @@ type Sided<T> = Partial<Record<Side, T>>;
 
 export interface MarkProblem {
   code: string;
-  words: string;
+  said: Tellable;
 }
 
 /** All that can be told from the marks that are set; what cannot be told yet is absent. */
@@ -50,7 +51,7 @@ export function evaluateMarks(marked: MarkedPicture): MarksEvaluation {
       return make();
     } catch (error) {
       if (!(error instanceof ScienceError)) throw error;
-      problems.push({ code: error.code, words: error.message });
+      problems.push({ code: error.code, said: error.said });
       return undefined;
     }
   };
@@ -89,7 +90,7 @@ export function evaluateMarks(marked: MarkedPicture): MarksEvaluation {
   const sides = judgeSides(marked.marks, scale);
   if (sides) {
     result.sides = sides;
-    if (sides.verdict === 'mirrored' || sides.verdict === 'markerOtherSide') problems.push({ code: sides.verdict === 'mirrored' ? 'SIDES_MIRRORED' : 'SIDES_MARKER', words: sides.words });
+    if (sides.verdict === 'mirrored' || sides.verdict === 'markerOtherSide') problems.push({ code: sides.verdict === 'mirrored' ? 'SIDES_MIRRORED' : 'SIDES_MARKER', said: sides.said });
   }
   return result;
 }

@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import { errorOf, pointCovariance } from './error-of.js';
 import { measure, type Measure } from './measure.js';
 import { cross, dot, minus, refuseNotFinite, refuseSame, type Point } from './plane.js';
@@ -18,8 +19,8 @@ export interface FemoralAxis extends Measure {
  */
 export function femoralAxis(femur: readonly [Point, Point], otherHip: Point, midline: readonly [Point, Point], pointError: number): FemoralAxis {
   refuseNotFinite([...femur, otherHip, ...midline]);
-  refuseSame(femur[0], femur[1], 'The two ends of the thigh bone');
-  refuseSame(midline[0], midline[1], 'The two ends of the midline');
+  refuseSame(femur[0], femur[1], said('The two ends of the thigh bone'));
+  refuseSame(midline[0], midline[1], said('The two ends of the midline'));
   const outward = Math.sign(cross(minus(midline[1], midline[0]), minus(femur[0], otherHip))) || 1;
   const angle = (g: number[][]) => {
     const [hip, knee, top, tail] = g.map(([x, y]) => ({ x: x!, y: y! })) as [Point, Point, Point, Point];

@@ -1,4 +1,5 @@
 import { EigenvalueDecomposition, inverse, Matrix, solve } from 'ml-matrix';
+import { said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import { arcCovered } from './arc-covered.js';
 import { distance, middle, minus, refuseNotFinite, type Point } from './plane.js';
@@ -35,9 +36,9 @@ const SETTLED = 1e-12;
  */
 export function fitCircle(points: readonly Point[], pointError = 0): FittedCircle {
   refuseNotFinite(points);
-  if (!Number.isFinite(pointError) || pointError < 0) throw new ScienceError('BAD_POINT_ERROR', `The error of a point must be 0 or more, not ${pointError}.`);
+  if (!Number.isFinite(pointError) || pointError < 0) throw new ScienceError('BAD_POINT_ERROR', said('The error of a point must be 0 or more, not {given}.', { given: String(pointError) }));
   const different = new Set(points.map(({ x, y }) => `${x} ${y}`)).size;
-  if (different < 3) throw new ScienceError('CIRCLE_FEW_POINTS', `A circle needs three different points of its rim; there ${different === 1 ? 'is' : 'are'} ${different}. Set more.`);
+  if (different < 3) throw new ScienceError('CIRCLE_FEW_POINTS', said('A circle needs three different points of its rim; there {different, plural, one {is #} other {are #}}. Set more.', { different }));
   const origin = middle(points);
   const spread = Math.sqrt(points.reduce((sum, p) => sum + distance(p, origin) ** 2, 0) / points.length);
   const unit = points.map((p) => ({ x: (p.x - origin.x) / spread, y: (p.y - origin.y) / spread }));
@@ -83,7 +84,7 @@ function refine(points: readonly Point[], start: Circle): Circle & { sum: number
   }
   const widest = Math.max(...points.flatMap((p, i) => points.slice(i + 1).map((q) => distance(p, q))));
   if (!(circle.radius <= MOST_RADII * widest)) {
-    throw new ScienceError('CIRCLE_RADIUS', `The points span so little of a rim that the circle would be ${Math.round(circle.radius / widest)} times as large as they reach. Set points further round the rim.`);
+    throw new ScienceError('CIRCLE_RADIUS', said('The points span so little of a rim that the circle would be {times} times as large as they reach. Set points further round the rim.', { times: String(Math.round(circle.radius / widest)) }));
   }
   return { ...circle, sum };
 }

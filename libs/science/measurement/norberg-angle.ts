@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import type { Circle } from './taubin-circle.js';
 import { errorOf, pointCovariance } from './error-of.js';
 import { measure, type Measure } from './measure.js';
@@ -13,8 +14,8 @@ import { angleBetween, minus, refuseNotFinite, refuseSame, type Point } from './
  */
 export function norbergAngle(head: Point, otherHead: Point, rim: Point): number {
   refuseNotFinite([head, otherHead, rim]);
-  refuseSame(head, otherHead, 'The centres of the two heads');
-  refuseSame(head, rim, 'The centre of a head and the rim of its socket');
+  refuseSame(head, otherHead, said('The centres of the two heads'));
+  refuseSame(head, rim, said('The centre of a head and the rim of its socket'));
   return (angleBetween(minus(otherHead, head), minus(rim, head)) * 180) / Math.PI;
 }
 

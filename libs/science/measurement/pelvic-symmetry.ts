@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import type { Side } from '../protocols/types.js';
 import { errorOf, pointCovariance } from './error-of.js';
@@ -33,7 +34,7 @@ export function pelvicSymmetry(left: Pair, right: Pair, pointError: number): Sym
   refuseNotFinite([...left, ...right]);
   const widths = { left: distance(...left), right: distance(...right) };
   for (const side of ['left', 'right'] as const) {
-    if (widths[side] === 0) throw new ScienceError('WIDTH_ZERO', `The two ends of the ${side} width lie on one another. Move one.`);
+    if (widths[side] === 0) throw new ScienceError('WIDTH_ZERO', said('The two ends of the {side, select, left {left} other {right}} width lie on one another. Move one.', { side }));
   }
   const x = [...left, ...right].map((p) => [p.x, p.y]);
   const apartOf = (g: number[][]) => {

@@ -1,3 +1,5 @@
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import { ScienceError } from '../error.js';
 
 /** A place in a picture: x to the right, y downward, in pixels or millimetres. */
@@ -23,10 +25,10 @@ export function refuseNotFinite(points: readonly Point[]): void {
   const wrong = points.findIndex(({ x, y }) => !Number.isFinite(x) || !Number.isFinite(y));
   if (wrong === -1) return;
   const { x, y } = points[wrong]!;
-  throw new ScienceError('POINT_NOT_FINITE', `Point ${wrong + 1} has no place: x is ${x}, y is ${y}. Set it again.`);
+  throw new ScienceError('POINT_NOT_FINITE', said('Point {number} has no place: x is {x}, y is {y}. Set it again.', { number: wrong + 1, x: String(x), y: String(y) }));
 }
 
 /** @throws ScienceError POINTS_SAME when two places that must differ are one */
-export function refuseSame(a: Point, b: Point, what: string): void {
-  if (a.x === b.x && a.y === b.y) throw new ScienceError('POINTS_SAME', `${what} lie on one another, so there is no line between them. Move one.`);
+export function refuseSame(a: Point, b: Point, what: Tellable): void {
+  if (a.x === b.x && a.y === b.y) throw new ScienceError('POINTS_SAME', said('{what} lie on one another, so there is no line between them. Move one.', { what }));
 }

@@ -1,3 +1,5 @@
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import type { Side } from '../protocols/types.js';
 import { cross, minus, type Point } from './plane.js';
 
@@ -11,7 +13,7 @@ export interface SideMarks {
   marker?: { side: Side; at: Point };
 }
 
-export type SideAnswer = { verdict: 'agree' | 'noMarker' | 'mirrored' | 'markerOtherSide'; words: string };
+export type SideAnswer = { verdict: 'agree' | 'noMarker' | 'mirrored' | 'markerOtherSide'; said: Tellable };
 
 const UP: Point = { x: 0, y: -1 };
 
@@ -23,10 +25,10 @@ const UP: Point = { x: 0, y: -1 };
 export function checkSides({ left, right, towardsHead = UP, marker }: SideMarks): SideAnswer {
   const turn = cross(towardsHead, minus(left, right));
   if (turn < 0) {
-    return { verdict: 'mirrored', words: 'The dog’s left is marked where its right lies on a view from below. Either the sides were exchanged, or the picture is mirrored or was taken from above. Look at the side marker and mark again.' };
+    return { verdict: 'mirrored', said: said('The dog’s left is marked where its right lies on a view from below. Either the sides were exchanged, or the picture is mirrored or was taken from above. Look at the side marker and mark again.') };
   }
-  if (!marker) return { verdict: 'noMarker', words: 'No side marker is set, so the sides rest on how the picture stands.' };
+  if (!marker) return { verdict: 'noMarker', said: said('No side marker is set, so the sides rest on how the picture stands.') };
   const onLeft = cross(towardsHead, minus(marker.at, { x: (left.x + right.x) / 2, y: (left.y + right.y) / 2 })) > 0;
-  if (onLeft === (marker.side === 'left')) return { verdict: 'agree', words: onLeft ? 'Side marker L lies on the dog’s left.' : 'Side marker R lies on the dog’s right.' };
-  return { verdict: 'markerOtherSide', words: onLeft ? 'Side marker R lies on the side that is marked left. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.' : 'Side marker L lies on the side that is marked right. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.' };
+  if (onLeft === (marker.side === 'left')) return { verdict: 'agree', said: onLeft ? said('Side marker L lies on the dog’s left.') : said('Side marker R lies on the dog’s right.') };
+  return { verdict: 'markerOtherSide', said: onLeft ? said('Side marker R lies on the side that is marked left. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.') : said('Side marker L lies on the side that is marked right. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.') };
 }

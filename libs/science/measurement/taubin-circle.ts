@@ -1,4 +1,5 @@
 import { Matrix, SingularValueDecomposition } from 'ml-matrix';
+import { said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import type { Point } from './plane.js';
 
@@ -27,4 +28,4 @@ export function taubinCircle(points: readonly Point[]): Circle {
   };
 }
 
-export const collinear = () => new ScienceError('CIRCLE_COLLINEAR', 'The points lie on one straight line, so no circle goes through them. Move one along the rim.');
+export const collinear = () => new ScienceError('CIRCLE_COLLINEAR', said('The points lie on one straight line, so no circle goes through them. Move one along the rim.'));

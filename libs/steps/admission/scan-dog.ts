@@ -1,6 +1,7 @@
 import { normaliseScan } from '#libs/science/identifiers/normalise-scan';
 import { parseTransponder } from '#libs/science/identifiers/transponder';
 import { ScienceError } from '#libs/science/error';
+import { t } from '#libs/words/spoken';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import { tellOtherOrder } from './tell-other-order.js';
@@ -22,7 +23,7 @@ function checkNumber(number: string): void {
   try {
     parseTransponder(number);
   } catch (error) {
-    if (error instanceof ScienceError) throw badInput('numbers', error.message);
+    if (error instanceof ScienceError) throw badInput('numbers', t.said(error.said));
     throw error;
   }
 }

@@ -53,7 +53,7 @@ function read(typed: string): string {
   try {
     return parseCertificateSerial(typed);
   } catch (error) {
-    if (error instanceof ScienceError) throw new StepError('NOT_FOUND', error.message);
+    if (error instanceof ScienceError) throw new StepError('NOT_FOUND', t.said(error.said));
     throw error;
   }
 }

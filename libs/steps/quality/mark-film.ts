@@ -20,7 +20,7 @@ export const markFilm = useCase('markFilm', async (work, on, input) => {
   try {
     refuseMarks({ view: taken.view, picture, marks });
   } catch (error) {
-    if (error instanceof ScienceError) throw badInput('marks', error.message);
+    if (error instanceof ScienceError) throw badInput('marks', t.said(error.said));
     throw error;
   }
   const marking = randomUUID();

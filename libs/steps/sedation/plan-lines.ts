@@ -2,6 +2,7 @@ import type { DrugLine } from '#libs/contracts/actions/visit';
 import { ScienceError } from '#libs/science/error';
 import { doseFromVolume, volumeFor } from '#libs/science/sedation/arithmetic';
 import { writeAmount } from '#libs/science/sedation/units';
+import { t } from '#libs/words/spoken';
 import { badInput } from '../record/step-error.js';
 
 export interface PlanLine {
@@ -21,7 +22,7 @@ export function planLines(weightKg: number, drugs: DrugLine[]): PlanLine[] {
       const back = doseFromVolume({ volumeMl: there.volumeMl, weightKg, concentration, unit: line.doseUnit, ...surface });
       return { words: `${line.drug}, ${line.route}: ${there.volume}`, steps: there.steps, volume: there.volume, back: writeAmount(Number(back.value.toPrecision(4)), line.doseUnit) };
     } catch (error) {
-      if (error instanceof ScienceError) throw badInput(`drugs.${i}`, error.message);
+      if (error instanceof ScienceError) throw badInput(`drugs.${i}`, t.said(error.said));
       throw error;
     }
   });

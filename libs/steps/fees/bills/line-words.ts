@@ -40,7 +40,7 @@ function numberWords(reference: string): string {
   try {
     parseAccession(reference);
   } catch (error) {
-    if (error instanceof ScienceError && error.code === 'ACCESSION_CHECK') return error.message;
+    if (error instanceof ScienceError && error.code === 'ACCESSION_CHECK') return t.said(error.said);
   }
   return t('“{reference}” is no order and no package of yours.', { reference });
 }

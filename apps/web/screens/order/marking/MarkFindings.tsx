@@ -22,8 +22,8 @@ export function MarkFindings({ screen, film, marked, unread }: Props & Opened) {
       <h3>{t('What the picture shows')}</h3>
       {!found && <p className="quiet small">{t('Set points on the picture: three or more on a rim make its circle.')}</p>}
       {found?.problems.map((p) => (
-        <p key={p.code + p.words} className="err" data-code={p.code}>
-          <b>{t('This cannot be.')}</b> {t.known(p.words)}
+        <p key={p.code + t.said(p.said)} className="err" data-code={p.code}>
+          <b>{t('This cannot be.')}</b> {t.said(p.said)}
         </p>
       ))}
       {remarks.map((r) => (
@@ -72,7 +72,7 @@ function KeepPoints({ screen, film, marked }: Props) {
   const { draft, change, marks, found, dirty } = marked;
   const act = useAct(screen.id);
   const [early, setEarly] = useState(false);
-  const wrong = (found?.problems[0] && t.known(found.problems[0].words)) ?? (marks.length === 0 ? t('Nothing is marked yet. Set points on the picture first.') : undefined);
+  const wrong = (found?.problems[0] && t.said(found.problems[0].said)) ?? (marks.length === 0 ? t('Nothing is marked yet. Set points on the picture first.') : undefined);
   const keep = () => {
     setEarly(wrong !== undefined);
     if (wrong !== undefined) return;

@@ -21,7 +21,7 @@ export function remarksOn(found: MarksEvaluation): Remark[] {
       rim(found.heads[side]?.arc, t('{side, select, left {Left} other {Right}} head unsure.', { side })),
       rim(found.sockets[side]?.arc, t('{side, select, left {Left} other {Right}} socket unsure.', { side })),
     ]).filter((remark) => remark !== undefined),
-    ...(found.sides && found.problems.length === 0 ? [{ good: found.sides.verdict === 'agree', head: found.sides.verdict === 'agree' ? t('Sides agree.') : t('Side not checked.'), rest: t.known(found.sides.words) }] : []),
+    ...(found.sides && found.problems.length === 0 ? [{ good: found.sides.verdict === 'agree', head: found.sides.verdict === 'agree' ? t('Sides agree.') : t('Side not checked.'), rest: t.said(found.sides.said) }] : []),
   ];
 }
 

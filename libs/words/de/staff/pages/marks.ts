@@ -12,7 +12,6 @@ export const marks = {
     '{begun, select, yes {Begonnen mit den Punkten} other {Punkte}}, gespeichert um {time} Uhr von {name}. „Alle entfernen“ beginnt neu. Bevor die Bilder versiegelt sind, sehen sie nur die, die hier Punkte setzen dürfen.',
   'The points that were kept on this film could not be read. They are still kept. Reload the page, or set new ones.':
     'Die gespeicherten Punkte dieses Bildes konnten nicht gelesen werden. Sie sind noch da. Laden Sie die Seite neu, oder setzen Sie neue.',
-  'Nothing is marked yet. Set points on the picture first.': 'Noch ist nichts markiert. Setzen Sie zuerst Punkte auf das Bild.',
   'Keep the points': 'Punkte speichern',
   'Points are kept': 'Punkte sind gespeichert',
   'Not kept.': 'Nicht gespeichert.',
@@ -58,15 +57,6 @@ export const marks = {
   '{from}° to {to}°': '{from}° bis {to}°',
   'No grade follows from it.': 'Daraus folgt kein Grad.',
 
-  Head: 'Kopf',
-  Socket: 'Pfanne',
-  'Outer rim': 'Äußerer Rand',
-  'Back edge': 'Hintere Kante',
-  Opening: 'Öffnung',
-  Wing: 'Schaufel',
-  Thigh: 'Oberschenkel',
-  Midline: 'Mittellinie',
-  'Side marker': 'Seitenzeichen',
   'Three or more points on the rim of the femoral head, spread as far round as it can be followed.':
     'Drei oder mehr Punkte auf dem Rand des Oberschenkelkopfes, so weit herum verteilt, wie er zu verfolgen ist.',
   'Three or more points on the inner edge of the socket.': 'Drei oder mehr Punkte auf der inneren Kante der Pfanne.',
@@ -77,13 +67,4 @@ export const marks = {
   'The middle of the thigh bone: hip end, knee end.': 'Die Mitte des Oberschenkelknochens: Hüftende, Knieende.',
   'The midline of the pelvis: head end, tail end.': 'Die Mittellinie des Beckens: Kopfende, Schwanzende.',
   'Where the letter lies in the picture.': 'Wo der Buchstabe im Bild liegt.',
-  'Side marker L lies on the dog’s left.': 'Das Seitenzeichen L liegt links am Hund.',
-  'Side marker R lies on the dog’s right.': 'Das Seitenzeichen R liegt rechts am Hund.',
-  'Side marker R lies on the side that is marked left. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.':
-    'Das Seitenzeichen R liegt auf der Seite, die links markiert ist. Entweder sind die Seiten vertauscht, oder das Bild ist gespiegelt. Bevor die Seiten klar sind, lässt sich nichts dazu sagen.',
-  'Side marker L lies on the side that is marked right. Either the sides were exchanged, or the picture is mirrored. Nothing can be said of it until the sides are known.':
-    'Das Seitenzeichen L liegt auf der Seite, die rechts markiert ist. Entweder sind die Seiten vertauscht, oder das Bild ist gespiegelt. Bevor die Seiten klar sind, lässt sich nichts dazu sagen.',
-  'No side marker is set, so the sides rest on how the picture stands.': 'Es ist kein Seitenzeichen gesetzt, darum folgen die Seiten daraus, wie das Bild steht.',
-  'The dog’s left is marked where its right lies on a view from below. Either the sides were exchanged, or the picture is mirrored or was taken from above. Look at the side marker and mark again.':
-    'Links ist dort markiert, wo bei einer Aufnahme von unten rechts liegt. Entweder sind die Seiten vertauscht, oder das Bild ist gespiegelt oder von oben gemacht. Sehen Sie nach dem Seitenzeichen, und markieren Sie neu.',
 } as const;
