@@ -8,6 +8,7 @@ import { wakeOrder } from '#libs/steps/chase/wake-order';
 import { answerCommitment } from '#libs/steps/gateway/answer-commitment';
 import { drawPreview } from '#libs/steps/imaging/draw-preview';
 import { deliverPackage } from '#libs/steps/dispatch/deliver';
+import { tryChannel } from '#libs/steps/dispatch/try-channel';
 import { jobs } from '#libs/steps/jobs';
 import { checkAhead } from '#libs/steps/look-ahead/check-ahead';
 import { lookAhead } from '#libs/steps/look-ahead/look-ahead';
@@ -55,6 +56,7 @@ export async function startWorker({ deps, queue: settings, databaseUrl, onError,
     .handle('end-sharing', ({ order, practice }) => endSharing(deps, order, practice))
     .handle('draw-preview', ({ image }) => drawPreview(deps, image))
     .handle('answer-commitment', (asked) => answerCommitment(deps, asked))
+    .handle('try-channel', ({ trial }, run) => tryChannel(deps, trial, run))
     .handle('send-webhook', ({ delivery }) => sendWebhook(deps, delivery))
     .handle('look-ahead', async () => void (await lookAhead(deps)))
     .handle('check-ahead', ({ order }) => checkAhead(deps, order))

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id } from './common.js';
+import { lineAnswer } from './line.js';
 
 /** The ways in which films go to a centre. */
 export const channelKinds = ['link', 'media', 'dicomweb', 'objectStore'] as const;
@@ -41,7 +42,13 @@ export const newChannel = z.object({
   if (channel.kind === 'dicomweb' && channel.account && !channel.secret) context.addIssue({ code: 'custom', path: ['secret'], message: 'Write the password that goes with the name.' });
 });
 
+/** Whether there is a line that can be tried; what goes by mail is the mail server's. */
+export const canBeTried = (kind: ChannelKind): boolean => kind === 'dicomweb' || kind === 'objectStore';
+
 export const channels = z.object({
-  rows: z.array(z.object({ centre: id, kind: z.enum(channelKinds), address: z.string().nullable(), bucket: z.string().nullable(), region: z.string().nullable(), account: z.string().nullable(), secret: z.boolean(), at: z.string(), byName: z.string() })),
+  rows: z.array(z.object({ id, centre: id, kind: z.enum(channelKinds), address: z.string().nullable(), bucket: z.string().nullable(), region: z.string().nullable(), account: z.string().nullable(), secret: z.boolean(), at: z.string(), byName: z.string(),
+    /** The last one, of the channel as it stands; without an answer while it goes on. */
+    trial: z.object({ at: z.string(), byName: z.string(), answer: lineAnswer.nullable(), status: z.int().nullable(), detail: z.string().nullable() }).nullable(),
+  })),
 });
 export type Channels = z.infer<typeof channels>;

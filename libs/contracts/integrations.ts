@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id, name } from './common.js';
+import { lineAnswer } from './line.js';
 
 /** What another program may read. Each is its own yes. */
 export const scopes = ['orders', 'results', 'owners'] as const;
@@ -45,6 +46,9 @@ export const eventWords: Record<OrderEvent, string> = {
   'dog.died': 'A dog died',
 };
 
+/** What a call is named that a person asked for, to see whether it is heard. */
+export const TEST_EVENT = 'test';
+
 /** An address of another program that is called when something happens. */
 export const newWebhook = z.object({
   name,
@@ -55,14 +59,16 @@ const webhookRow = z.object({ id, name: z.string(), address: z.string(), events:
 const delivery = z.object({
   id,
   webhook: z.string(),
-  order: id,
-  accession: z.string(),
-  event: orderEvent,
+  of: id,
+  /** None of a test call. */
+  order: id.nullable(),
+  accession: z.string().nullable(),
+  event: z.enum([...orderEvents, TEST_EVENT]),
   at: z.string(),
   state: z.enum(['waiting', 'sending', 'delivered', 'givenUp']),
   /** When it is tried next. */
   due: z.string(),
-  tries: z.array(z.object({ at: z.string(), words: z.string() })),
+  tries: z.array(z.object({ at: z.string(), words: z.string(), answer: lineAnswer.nullable(), status: z.int().nullable(), detail: z.string().nullable() })),
 });
 export const webhooks = z.object({
   rows: z.array(webhookRow),

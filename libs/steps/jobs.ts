@@ -18,6 +18,7 @@ export const jobs = new JobRegistry([
   defineJob({ name: 'end-sharing', queue: 'work', payload: z.object({ order: z.uuid(), practice: z.uuid() }), retry: patient, keep }),
   defineJob({ name: 'draw-preview', queue: 'work', payload: z.object({ image: z.string().length(64) }), retry: { attempts: 4, backoffSeconds: 5 }, keep }),
   defineJob({ name: 'answer-commitment', queue: 'send', payload: z.object({ practice: z.uuid(), commitment: z.uuid() }), retry: patient, keep }),
+  defineJob({ name: 'try-channel', queue: 'call', payload: z.object({ trial: z.uuid() }), retry: { attempts: 3, backoffSeconds: 5 }, keep }),
   // Its tries and pauses stand in the database; the queue's own are for what breaks on the way.
   defineJob({ name: 'send-webhook', queue: 'call', payload: z.object({ delivery: z.uuid() }), retry: { attempts: 4, backoffSeconds: 20 }, keep }),
   defineJob({ name: 'look-ahead', queue: 'sweep', payload: z.object({}), retry: { attempts: 3, backoffSeconds: 60 }, keep }),

@@ -34,6 +34,8 @@ export async function sweep(deps: StepDeps): Promise<Record<string, number>> {
     for (const { id } of papers) await addToOutbox(tx, 'print-document', { document: id }, { dedupe: id });
     const calls = await tx.$queryRaw<{ id: string }[]>`SELECT id FROM webhook_delivery WHERE (state = 'waiting' AND due_at <= ${lost}) OR (state = 'sending' AND claimed_at <= ${lost}) ORDER BY due_at LIMIT ${MOST}`;
     for (const { id } of calls) await addToOutbox(tx, 'send-webhook', { delivery: id }, { dedupe: id });
+    const trials = await tx.$queryRaw<{ id: string }[]>`SELECT id FROM channel_trial WHERE answer IS NULL AND at <= ${lost} LIMIT ${MOST}`;
+    for (const { id } of trials) await addToOutbox(tx, 'try-channel', { trial: id }, { dedupe: id });
     await tx.$executeRaw`DELETE FROM outbox WHERE relayed_at < ${new Date(now.getTime() - 7 * 86_400_000)}`;
     return { orders: orders.length, studies: studies.length, messages: messages.length, deliveries: deliveries.length, papers: papers.length };
   });

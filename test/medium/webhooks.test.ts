@@ -143,6 +143,26 @@ it('a new secret signs at once, and the one before beside it for a day', async (
   expect([signed(receiver.heard.at(-1)!, secret!.secret), signed(receiver.heard.at(-1)!, changed.secret!.secret)]).toEqual([false, true]);
 });
 
+it('a test call is marked as one, signed, tells of no order, and stands in the log with what came of it', async () => {
+  const { rows, secret } = await make(manager, ['dog.died']);
+  receiver.answer = 503;
+  await manager.send(`${path}/${rows[0]!.id}/test`);
+  await server.settled();
+  const [heard] = receiver.heard as [Heard];
+  expect(JSON.parse(heard.body)).toEqual({ id: heard.headers['webhook-id'], event: 'test', test: true, at: expect.any(String) });
+  expect(signed(heard, secret!.secret)).toBe(true);
+  expect(await deliveries()).toMatchObject([{ event: 'test', order: null, accession: null, state: 'givenUp', tries: [{ words: 'It answered 503.', answer: 'busy', status: 503 }] }]);
+  await later(24 * 60);
+  await server.sweep();
+  expect(receiver.heard).toHaveLength(1);
+  receiver.answer = 204;
+  await manager.send(`${path}/${rows[0]!.id}/test`);
+  await server.settled();
+  expect((await deliveries()).find((d) => d.state === 'delivered')).toMatchObject({ event: 'test', tries: [{ answer: 'taken', status: 204 }] });
+  await manager.send(`${path}/${rows[0]!.id}/end`);
+  await manager.post(`${path}/${rows[0]!.id}/test`).expect(404);
+});
+
 it('an address inside our own network is refused with a sentence, and a secret is shown once', async () => {
   for (const address of ['https://127.0.0.1/x', 'https://10.0.0.9/', 'http://192.0.2.1/', 'nothing']) {
     const { body } = await manager.post(path, { name: 'Inside', address, events: ['order.opened'] }).expect(400);

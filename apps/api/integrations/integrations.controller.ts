@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import { newKey, newWebhook, type Keys, type Webhooks } from '#libs/contracts/integrations';
 import { endKey, makeKey, readKeys } from '#libs/register/practice/api-keys';
 import type { Actor } from '#libs/steps/record/actor';
-import { changeSecret, endWebhook, makeWebhook, readWebhooks, sendAgain } from '#libs/steps/webhooks/webhooks';
+import { changeSecret, endWebhook, makeWebhook, readWebhooks, sendAgain, testWebhook } from '#libs/steps/webhooks/webhooks';
 import { Deps } from '../deps.js';
 import { Id, Input } from '../http/zod-body.js';
 import { By } from '../session/guard.js';
@@ -46,6 +46,11 @@ export class IntegrationsController {
   @Post('webhooks/:webhook/secret') @HttpCode(200)
   changeSecret(@By() by: Actor, @Id('webhook') webhook: string): Promise<Webhooks> {
     return changeSecret(this.deps, by, webhook);
+  }
+
+  @Post('webhooks/:webhook/test') @HttpCode(200)
+  testWebhook(@By() by: Actor, @Id('webhook') webhook: string): Promise<Webhooks> {
+    return testWebhook(this.deps, by, webhook);
   }
 
   @Post('webhooks/deliveries/:delivery/again') @HttpCode(200)

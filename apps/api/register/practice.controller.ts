@@ -13,6 +13,7 @@ import { addText } from '#libs/register/practice/add-text';
 import { equipmentChecked, markEquipmentChecked } from '#libs/register/practice/mark-equipment-checked';
 import { practiceScreen } from '#libs/register/practice/practice-screen';
 import { setPrices } from '#libs/register/practice/set-prices';
+import { askTrial } from '#libs/steps/dispatch/ask-trial';
 import { inviteReader } from '#libs/steps/messages/invite-reader';
 import type { Actor } from '#libs/steps/record/actor';
 import { Deps } from '../deps.js';
@@ -76,6 +77,11 @@ export class PracticeController {
   @Post('centres/:centre/channel') @HttpCode(200)
   channel(@By() by: Actor, @Id('centre') centre: string, @Input(newChannel) input: z.output<typeof newChannel>): Promise<Channels> {
     return setChannel(this.deps, by, centre, input);
+  }
+
+  @Post('centres/:centre/channel/try') @HttpCode(200)
+  tryChannel(@By() by: Actor, @Id('centre') centre: string): Promise<Channels> {
+    return askTrial(this.deps, by, centre);
   }
 
   @Post('centres/:centre/readers') @HttpCode(200)

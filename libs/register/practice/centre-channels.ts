@@ -42,9 +42,10 @@ async function refuseAddress(outgoing: Outgoing, address: string): Promise<void>
   });
 }
 
-async function channelsIn(tx: Tx): Promise<Channels> {
+export async function channelsIn(tx: Tx): Promise<Channels> {
   const rows = await tx.$queryRaw<Channels['rows']>`
-    SELECT DISTINCT ON (centre_id) centre_id AS centre, kind, address, bucket, region, account, has_secret AS secret, to_char(at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"') AS at, by_name AS "byName"
+    SELECT DISTINCT ON (centre_id) id, centre_id AS centre, kind, address, bucket, region, account, has_secret AS secret, to_char(at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"') AS at, by_name AS "byName",
+      (SELECT jsonb_build_object('at', to_char(r.at AT TIME ZONE 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS"Z"'), 'byName', r.by_name, 'answer', r.answer, 'status', r.status, 'detail', r.detail) FROM channel_trial r WHERE r.channel_id = centre_channel.id ORDER BY r.at DESC, r.id LIMIT 1) AS trial
     FROM centre_channel ORDER BY centre_id, seq DESC`;
   return { rows };
 }

@@ -70,7 +70,7 @@ async function lookFor(deps: WorkerDeps, channel: Channel, delivery: Delivery, s
 async function finish(deps: WorkerDeps, channel: Channel, delivery: Delivery): Promise<void> {
   const refused = delivery.items.filter((row) => row.state === 'refused');
   if (refused.length > 0) {
-    const words = refused.map((row) => `${row.name}: ${row.words ?? ''}`).join(' ');
+    const words = refused.map((row) => (delivery.note ? (row.words ?? '') : `${row.name}: ${row.words ?? ''}`)).join(' ');
     return noteSending(deps, delivery, 'failed', words, 'refused');
   }
   const items: Item[] = [];

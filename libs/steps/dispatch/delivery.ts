@@ -1,5 +1,6 @@
 import type { Tx } from '#libs/platform/database/db';
 import type { ChannelKind } from '#libs/contracts/dispatch';
+import type { Line } from './channels/open-channel.js';
 import type { Work } from '../record/work.js';
 import type { PackageSummary } from './seal-package.js';
 import type { SentNote } from './withdraw-sent.js';
@@ -13,10 +14,9 @@ export interface ItemRow {
 }
 
 /** One sending as it stands, with the channel that it was given. */
-export interface Delivery {
+export interface Delivery extends Line {
   send: string; order: string; practice: string; package: string; study: string; centre: string;
   kind: Exclude<ChannelKind, 'link'>; state: DeliveryState; manifest: string; summary: PackageSummary; note: SentNote | null; zone: string;
-  address: string | null; bucket: string | null; region: string | null; account: string | null; secret: string | null;
   items: ItemRow[];
 }
 

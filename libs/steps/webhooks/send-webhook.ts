@@ -1,7 +1,10 @@
-import type { OrderEvent } from '#libs/contracts/integrations';
+import { TEST_EVENT, type OrderEvent } from '#libs/contracts/integrations';
+import type { LineAnswer } from '#libs/contracts/line';
 import { addToOutbox } from '#libs/platform/database/outbox';
 import type { Tx } from '#libs/platform/database/db';
 import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
+import { lineFault } from '#libs/platform/outgoing/line-fault';
+import { saidBy } from '#libs/platform/outgoing/said-by';
 import type { WorkerDeps } from '../worker-deps.js';
 import { signature } from './sign.js';
 
@@ -11,8 +14,9 @@ export const PAUSES = [1, 5, 30, 120, 360, 720];
 export const LOST_MINUTES = 2;
 const PATIENCE_MS = 10_000;
 
-interface Claimed { id: string; practice: string; accession: string; event: OrderEvent; eventId: string; eventAt: Date; tries: number; lost: boolean; address: string; secrets: string[]; ended: boolean }
-interface Outcome { status: number | null; words: string; became: 'delivered' | 'again' | 'never' }
+interface Claimed { id: string; practice: string; accession: string | null; event: OrderEvent | typeof TEST_EVENT; eventId: string; eventAt: Date; tries: number; lost: boolean; address: string; secrets: string[]; ended: boolean }
+interface Try { status: number | null; words: string; answer?: LineAnswer; detail?: string | null }
+interface Outcome extends Try { became: 'delivered' | 'again' | 'never' }
 
 /** Claim, call, note. A call whose worker died is made again: its receiver knows it by its id. */
 export async function sendWebhook(deps: WorkerDeps, delivery: string): Promise<void> {
@@ -34,31 +38,36 @@ async function claim(tx: Tx, delivery: string, now: Date): Promise<Claimed | und
 }
 
 async function call({ outgoing, clock }: WorkerDeps, { accession, event, eventId, eventAt, address, secrets }: Claimed): Promise<Outcome> {
-  const body = JSON.stringify({ id: eventId, event, order: accession, at: eventAt.toISOString() });
+  const at = eventAt.toISOString();
+  const body = JSON.stringify(event === TEST_EVENT ? { id: eventId, event, test: true, at } : { id: eventId, event, order: accession, at });
   const timestamp = Math.floor(clock.now().getTime() / 1000);
   const headers = { 'content-type': 'application/json', 'webhook-id': eventId, 'webhook-timestamp': String(timestamp), 'webhook-signature': signature(secrets, timestamp, body) };
   try {
     const answer = await outgoing.fetch(address, { method: 'POST', body, headers, signal: AbortSignal.timeout(PATIENCE_MS) });
     await answer.body?.cancel();
-    if (answer.ok) return { status: answer.status, words: `Taken (${answer.status}).`, became: 'delivered' };
-    return { status: answer.status, words: answer.status === 410 ? 'It says that nothing is wanted there any more (410).' : `It answered ${answer.status}.`, became: answer.status === 410 ? 'never' : 'again' };
+    return said(answer.status);
   } catch (error) {
-    if (error instanceof AddressRefusedError) return { status: null, words: error.message, became: 'never' };
-    return { status: null, words: isTimeout(error) ? `No answer within ${PATIENCE_MS / 1000} seconds.` : 'Nobody answers there.', became: 'again' };
+    const { fault, detail } = lineFault(error);
+    const words = error instanceof AddressRefusedError ? error.message : fault === 'noAnswer' ? `No answer within ${PATIENCE_MS / 1000} seconds.` : 'Nobody answers there.';
+    return { status: null, words, answer: fault, detail, became: error instanceof AddressRefusedError ? 'never' : 'again' };
   }
 }
 
-const isTimeout = (error: unknown): boolean => error instanceof Error && /Timeout/.test(`${error.name} ${(error.cause as Error | undefined)?.name ?? ''}`);
+function said(status: number): Outcome {
+  if (status >= 200 && status <= 299) return { status, words: `Taken (${status}).`, answer: 'taken', became: 'delivered' };
+  if (status === 410) return { status, words: 'It says that nothing is wanted there any more (410).', answer: 'gone', became: 'never' };
+  return { status, words: `It answered ${status}.`, answer: saidBy(status), became: 'again' };
+}
 
 async function note(tx: Tx, claimed: Claimed, outcome: Outcome, now: Date): Promise<void> {
   await addTry(tx, claimed, outcome, now);
-  const pause = outcome.became === 'again' ? PAUSES[claimed.tries - 1] : undefined;
+  const pause = outcome.became === 'again' && claimed.event !== TEST_EVENT ? PAUSES[claimed.tries - 1] : undefined;
   const state = outcome.became === 'delivered' ? 'delivered' : pause === undefined ? 'givenUp' : 'waiting';
   const due = new Date(now.getTime() + (pause ?? 0) * 60_000);
   await tx.$executeRaw`UPDATE webhook_delivery SET state = ${state}, due_at = ${due}, claimed_at = NULL WHERE id = ${claimed.id}::uuid AND state = 'sending'`;
   if (state === 'waiting') await addToOutbox(tx, 'send-webhook', { delivery: claimed.id }, { dedupe: claimed.id, notBefore: due });
 }
 
-async function addTry(tx: Tx, { id, practice }: Claimed, { status, words }: Pick<Outcome, 'status' | 'words'>, now: Date): Promise<void> {
-  await tx.$executeRaw`INSERT INTO webhook_try (delivery_id, practice_id, at, status, words) VALUES (${id}::uuid, ${practice}::uuid, ${now}, ${status}, ${words})`;
+async function addTry(tx: Tx, { id, practice }: Claimed, { status, words, answer, detail }: Try, now: Date): Promise<void> {
+  await tx.$executeRaw`INSERT INTO webhook_try (delivery_id, practice_id, at, status, words, answer, detail) VALUES (${id}::uuid, ${practice}::uuid, ${now}, ${status}, ${words}, ${answer ?? null}, ${detail ?? null})`;
 }

@@ -59,6 +59,18 @@ export function changeSecret(deps: Deps, actor: Actor, webhook: string): Promise
   });
 }
 
+/** A call that is marked as a test and tells of no order; made once, and not again by itself. */
+export function testWebhook(deps: Deps, actor: Actor, webhook: string): Promise<Webhooks> {
+  managersOnly(actor);
+  return change(deps, actor, async (tx) => {
+    const [row] = await tx.$queryRaw<{ delivery: string | null }[]>`SELECT app.test_webhook(${webhook}::uuid, ${deps.clock.now()}) AS delivery`;
+    if (!row?.delivery) throw notFound();
+    await addToOutbox(tx, 'send-webhook', { delivery: row.delivery }, { dedupe: row.delivery });
+    await noteChange(tx, actor, 'testWebhook', webhook);
+    return null;
+  });
+}
+
 /** Begins anew with what was given up, or was delivered and lost over there. What waits goes at its time. */
 export function sendAgain(deps: Deps, actor: Actor, delivery: string): Promise<Webhooks> {
   managersOnly(actor);

@@ -85,6 +85,8 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/practice/webhooks': { takes: newWebhook, from: 'staff' },
   'POST /api/practice/webhooks/:webhook/end': 'no body',
   'POST /api/practice/webhooks/:webhook/secret': 'no body',
+  'POST /api/practice/webhooks/:webhook/test': 'no body',
+  'POST /api/practice/centres/:centre/channel/try': 'no body',
   'POST /api/practice/webhooks/deliveries/:delivery/again': 'no body',
   'POST /api/unmatched/:image/assign': { takes: assignImage, from: 'staff' },
   'POST /api/unmatched/:image/set-aside': { takes: setAsideImage, from: 'staff' },

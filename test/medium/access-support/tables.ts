@@ -9,7 +9,7 @@ export const OWNER_OF: Record<string, string> = {
   group_booking: 't.practice_id', group_booking_dog: 't.practice_id', waiting_entry: 't.practice_id', slot_offer: 't.practice_id',
   authority: 't.practice_id', dog_merge: 't.practice_id', centre_closure: 't.practice_id', incident: 't.practice_id',
   fee_entry: 't.practice_id', fee_statement: 't.practice_id', centre_bill: 't.practice_id', centre_bill_line: 't.practice_id', centre_bill_event: 't.practice_id',
-  centre_channel: 't.practice_id', delivery: byOrder(), delivery_item: byOrder(),
+  centre_channel: 't.practice_id', channel_trial: 't.practice_id', delivery: byOrder(), delivery_item: byOrder(),
   result_delivery: 't.practice_id', result_left: byOrder(), api_key: 't.practice_id', webhook: 't.practice_id', webhook_delivery: 't.practice_id', webhook_try: 't.practice_id',
   console: 't.practice_id', received_image: 't.practice_id', commitment: 't.practice_id', performed_step: 't.practice_id',
   package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',

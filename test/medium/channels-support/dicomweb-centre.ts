@@ -13,6 +13,7 @@ export async function dicomwebCentre(): Promise<Centre> {
     const [path, query] = request.url!.split('?') as [string, string | undefined];
     const study = /^\/dicom-web\/studies\/([\d.]+)/.exec(path)?.[1];
     if (request.headers.authorization !== `Basic ${Buffer.from('practice:word').toString('base64')}`) return void say(401, undefined);
+    if (request.method === 'GET' && path === '/dicom-web/studies') return void say(204, undefined);
     if (!study) return void say(404, undefined);
     if (request.method === 'GET') {
       const asked = new URLSearchParams(query).get('SOPInstanceUID')!;

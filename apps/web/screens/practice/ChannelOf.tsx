@@ -1,11 +1,14 @@
-import { channelKinds, channelNames, newChannel, type Channels } from '#libs/contracts/dispatch';
+import { canBeTried, channelKinds, channelNames, newChannel, type Channels } from '#libs/contracts/dispatch';
 import type { PracticeScreen } from '#libs/contracts/register';
+import { Button } from '../../design/Button.js';
+import { ErrorBar } from '../../design/Notice.js';
 import { Select } from '../../design/Select.js';
 import { TextField } from '../../design/TextField.js';
 import { momentAt } from '../../design/format.js';
 import { t } from '../../words/t.js';
 import { AddForm } from './AddForm.js';
-import { useChannels } from './queries.js';
+import { lineWords } from './line-words.js';
+import { useChannels, useTryChannel } from './queries.js';
 
 type Props = { centre: PracticeScreen['centres'][number]; channel: Channels['rows'][number] | undefined; edits: boolean; zone: string };
 
@@ -22,6 +25,7 @@ export function ChannelOf({ centre, channel, edits, zone }: Props) {
         {channel?.bucket && <>, {channel.bucket}</>}.{' '}
         {channel && <span className="small quiet">{channel.secret && t('With a password.')} {t('Entered by {name}, {at}.', { name: channel.byName, at: momentAt(channel.at, zone) })}</span>}
       </p>
+      {channel && canBeTried(channel.kind) && <Trial channel={channel} centre={centre} edits={edits} zone={zone} />}
       {edits && (
         <AddForm opens={t('Change how films go there')} saves={t('Send this way from now on')} schema={newChannel} start={start} add={add}>
           {(entry) => {
@@ -53,5 +57,19 @@ export function ChannelOf({ centre, channel, edits, zone }: Props) {
         </AddForm>
       )}
     </>
+  );
+}
+
+/** Whether the line holds, before a film depends on it. */
+function Trial({ channel: { kind, address, trial }, centre, edits, zone }: { channel: Channels['rows'][number]; centre: Props['centre']; edits: boolean; zone: string }) {
+  const ask = useTryChannel(centre.id);
+  return (
+    <div className="adding trial">
+      <ErrorBar error={ask.error} />
+      <p role="status" className={trial?.answer && trial.answer !== 'reached' ? 'err' : undefined}>
+        {trial && (trial.answer ? <>{lineWords({ ...trial, answer: trial.answer }, address!, kind)} <span className="small quiet">{t('Tried by {name}, {at}.', { name: trial.byName, at: momentAt(trial.at, zone) })}</span></> : t('The line is being tried.'))}
+      </p>
+      {edits && <Button aria-label={t('Try the connection to {centre}', { centre: centre.name })} onPress={() => ask.mutate()}>{t('Try the connection')}</Button>}
+    </div>
   );
 }

@@ -5,6 +5,7 @@ import { CheckboxGroup } from '../../design/Checkboxes.js';
 import { Empty, Loading } from '../../design/Empty.js';
 import { fullDay, dayAt, momentAt } from '../../design/format.js';
 import { ErrorBar, Notice } from '../../design/Notice.js';
+import { Secret, useShownOnce } from '../../design/Secret.js';
 import { Sheet } from '../../design/Sheet.js';
 import { Table } from '../../design/Table.js';
 import { TextField } from '../../design/TextField.js';
@@ -19,6 +20,7 @@ type Row = Keys['rows'][number];
 export function KeysSheet({ zone }: { zone: string }) {
   const { data, error, add } = useKeys();
   const end = useEndKey();
+  const made = useShownOnce(add.data?.made);
   return (
     <Sheet title={t('Programs that read here')}>
       <ErrorBar error={error ?? end.error} />
@@ -26,7 +28,7 @@ export function KeysSheet({ zone }: { zone: string }) {
         !error && <Loading what={t('the keys')} />
       ) : (
         <>
-          {data.made && <Made made={data.made} />}
+          {made && <Made made={made} />}
           {data.rows.length === 0 ? (
             <Empty title={t('No key yet')}>{t('With a key, your practice software can read orders and results in the form that such programs share (FHIR). It reads what this practice sees, and changes nothing.')}</Empty>
           ) : (
@@ -74,9 +76,7 @@ function Made({ made: { name, key } }: { made: NonNullable<Keys['made']> }) {
       <p>
         <b>{t('The key of {name}.', { name })}</b> {t('Copy it into that program now. It is kept nowhere here and not shown again; if it gets lost, end it and make another.')}
       </p>
-      <p>
-        <code className="secret">{key}</code>
-      </p>
+      <Secret of={t('the key of {name}', { name })}>{key}</Secret>
     </Notice>
   );
 }

@@ -1,4 +1,5 @@
 import type { Readable } from 'node:stream';
+import type { LineAnswer } from '#libs/contracts/line';
 
 /** One object as it leaves the house. */
 export interface Item {
@@ -22,9 +23,13 @@ export interface Channel {
   has(item: Item, signal: AbortSignal): Promise<boolean>;
   /** Resolves when the centre said that it took the object. */
   put(item: Item, signal: AbortSignal): Promise<void>;
+  /** Asks as little as the centre's server can be asked, of no dog and of nothing that it has, and hands its answer on; a link by mail has none. */
+  greet?(signal: AbortSignal): Promise<Greeting>;
   /** What follows when all were brought; may be called again when a worker died in it. */
   finish?(items: Item[]): Promise<void>;
 }
+
+export interface Greeting { answer: LineAnswer; status: number }
 
 /** The centre does not want this object, and will not on another try; the others go on. */
 export class ItemRefusedError extends Error {

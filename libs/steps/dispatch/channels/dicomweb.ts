@@ -1,6 +1,8 @@
 import { Readable } from 'node:stream';
+import { newUid } from '#libs/dicom/uids';
 import { limitedText } from '#libs/platform/outgoing/limited-text';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
+import { saidBy } from '#libs/platform/outgoing/said-by';
 import { RetryableError } from '#libs/platform/queue/job-errors';
 import { calling, refuseService } from './answer.js';
 import { ItemRefusedError, type Channel, type Item } from './channel.js';
@@ -30,6 +32,16 @@ export function dicomweb(outgoing: Pick<Outgoing, 'fetch'>, service: DicomwebSer
       refuseService(base, answer);
       if (answer.status !== 200) throw new RetryableError(`The centre's archive could not say what it has (${answer.status}).`);
       return listed(text).includes(sopUid);
+    },
+
+    async greet(signal) {
+      // a study that nobody has: the answer holds no dog of theirs, and the question none of ours
+      const address = `${base}/studies?StudyInstanceUID=${newUid()}&limit=1`;
+      const answer = await outgoing.fetch(address, { headers, signal });
+      await answer.body?.cancel();
+      const { status } = answer;
+      if (isPage(answer)) return { answer: status === 401 || status === 403 ? 'refused' : 'noService', status };
+      return { answer: status === 200 || status === 204 ? 'reached' : saidBy(status), status };
     },
 
     async put(item, signal) {

@@ -3,6 +3,7 @@ import { HeadObjectCommand, PutObjectCommand, S3Client } from '@aws-sdk/client-s
 import { getSignedUrl } from '@aws-sdk/s3-request-presigner';
 import { limitedText } from '#libs/platform/outgoing/limited-text';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
+import { saidBy } from '#libs/platform/outgoing/said-by';
 import { PermanentError, RetryableError } from '#libs/platform/queue/job-errors';
 import { calling, refuseService } from './answer.js';
 import { ItemRefusedError, type Channel, type Item } from './channel.js';
@@ -12,6 +13,8 @@ export interface ObjectStore { address: string; bucket: string; region?: string 
 const VALID_SECONDS = 900;
 const HASH = 'x-amz-meta-sha256';
 const REGION = 'us-east-1';
+/** Looked for to see whether we may look, and never written. */
+const NOTHING = 'cotyla-looks-whether-it-may-look';
 
 /** The centre's object store (S3): each object goes to an address that is signed for it alone, in a folder named like the package. */
 export function objectStore(outgoing: Pick<Outgoing, 'fetch'>, store: ObjectStore, folder: string): Channel {
@@ -35,6 +38,12 @@ export function objectStore(outgoing: Pick<Outgoing, 'fetch'>, store: ObjectStor
       if (answer.status !== 200) throw new RetryableError(`The centre's store could not say what it has (${answer.status}).`);
       if (answer.headers.get(HASH) === item.sha256 && Number(answer.headers.get('content-length')) === item.size) return true;
       throw new ItemRefusedError(`In the centre's store lies another file named ${folder}/${item.file}. It was left as it is.`);
+    },
+
+    async greet(signal) {
+      const url = await getSignedUrl(signer, new HeadObjectCommand({ Bucket: store.bucket, Key: NOTHING }), { expiresIn: VALID_SECONDS });
+      const { status } = await outgoing.fetch(url, { method: 'HEAD', signal });
+      return { answer: status === 200 || status === 404 ? 'reached' : saidBy(status), status };
     },
 
     async put(item, signal) {

@@ -33,6 +33,43 @@ export const channels = {
   'Empty unless the centre names one.': 'Leer, wenn die Stelle keine nennt.',
   'Key id': 'Schlüsselkennung',
   'Secret key': 'Geheimer Schlüssel',
+  'Try the connection': 'Verbindung versuchen',
+  'Try the connection to {centre}': 'Verbindung zu {centre} versuchen',
+  'The line is being tried.': 'Die Verbindung wird versucht.',
+  'Tried by {name}, {at}.': 'Versucht von {name}, {at}.',
+  'It was taken ({status}).': 'Angenommen ({status}).',
+  '{host} is reached, lets us in and answers. Nothing of a dog was sent.': '{host} ist erreicht, lässt uns ein und antwortet. Von einem Hund wurde nichts gesendet.',
+  '{host} is reached, and the key lets us look into the bucket. Nothing was stored there: whether films may be stored is known when the first one goes.':
+    '{host} ist erreicht, und der Schlüssel lässt uns in den Bucket sehen. Abgelegt wurde nichts: Ob Aufnahmen abgelegt werden dürfen, zeigt sich mit der ersten.',
+  '{host} is reached, and refuses the name, password or key ({status}). Ask there for the right ones, and enter them anew.':
+    '{host} ist erreicht und weist Name, Passwort oder Schlüssel zurück ({status}). Fragen Sie dort nach den richtigen und geben Sie sie neu ein.',
+  '{host} is reached, and refuses the key, or lets it not look into the bucket ({status}). Ask there for a key that may store and look, and enter it anew.':
+    '{host} ist erreicht und weist den Schlüssel zurück oder lässt ihn nicht in den Bucket sehen ({status}). Fragen Sie dort nach einem Schlüssel, der ablegen und nachsehen darf, und geben Sie ihn neu ein.',
+  '{host} is reached, and knows no such service at this address ({status}). Ask there for the exact address.':
+    '{host} ist erreicht und kennt unter dieser Adresse keinen solchen Dienst ({status}). Fragen Sie dort nach der genauen Adresse.',
+  '{host} says that nothing is wanted there any more ({status}). Ask there, or end it.': '{host} sagt, dass dort nichts mehr gewünscht ist ({status}). Fragen Sie dort, oder beenden Sie es.',
+  '{host} is reached, and is busy or broken ({status}). Try again later; if it stays so, tell whoever runs it.':
+    '{host} ist erreicht und überlastet oder gestört ({status}). Versuchen Sie es später noch einmal; bleibt es so, sagen Sie es denen, die es betreiben.',
+  '{host} is reached, and answers what was not expected ({status}). Ask there what that means.':
+    '{host} ist erreicht und antwortet anders als erwartet ({status}). Fragen Sie dort, was das heißt.',
+  'The name {host} is not found. Look at its spelling; if it is right, ask whoever runs this server whether names are found here.':
+    'Der Name {host} wird nicht gefunden. Sehen Sie die Schreibweise an; stimmt sie, fragen Sie, wer diesen Server betreibt, ob Namen hier gefunden werden.',
+  '{host} is reached, and its certificate is not trusted ({detail}). Nothing was sent. Whoever runs it renews or repairs the certificate.':
+    '{host} ist erreicht, und seinem Zertifikat wird nicht vertraut ({detail}). Gesendet wurde nichts. Wer es betreibt, erneuert oder berichtigt das Zertifikat.',
+  '{host} leads into this server’s own network, where nothing is called. Enter an address in the open internet; if it is meant so, whoever runs this server names it in OUTGOING_ALLOW.':
+    '{host} führt in das eigene Netz dieses Servers, wo nichts gerufen wird. Geben Sie eine Adresse im offenen Internet ein; ist es so gemeint, nennt, wer diesen Server betreibt, sie in OUTGOING_ALLOW.',
+  '{host} sends callers on to another address, which is not followed. Enter the address that it leads to.':
+    '{host} schickt weiter an eine andere Adresse; dem wird nicht gefolgt. Geben Sie die Adresse ein, zu der es führt.',
+  '{host} would be called in the clear. Enter an address that begins with https://.': '{host} würde unverschlüsselt gerufen. Geben Sie eine Adresse ein, die mit https:// beginnt.',
+  'This is no address that can be called. Enter one that begins with https:// and names a host.':
+    'Diese Adresse kann nicht gerufen werden. Geben Sie eine ein, die mit https:// beginnt und einen Rechner nennt.',
+  '{host} is found, and nobody listens there. Look at the port in the address; if it is right, ask whether the service is running.':
+    '{host} ist gefunden, aber dort hört niemand zu. Sehen Sie den Port in der Adresse an; stimmt er, fragen Sie, ob der Dienst läuft.',
+  '{host} did not answer in time. Try again later; if it stays so, ask whether a firewall keeps this server out.':
+    '{host} hat nicht rechtzeitig geantwortet. Versuchen Sie es später noch einmal; bleibt es so, fragen Sie, ob eine Firewall diesen Server abhält.',
+  'The line to {host} broke ({detail}). Try again; if it stays so, tell whoever runs it.':
+    'Die Verbindung zu {host} ist abgebrochen ({detail}). Versuchen Sie es noch einmal; bleibt es so, sagen Sie es denen, die es betreiben.',
+  'no reason given': 'ohne Grund',
   'It has stopped.': 'Es ist stehen geblieben.',
   'Not all were taken.': 'Nicht alle wurden angenommen.',
   'A person has ended it.': 'Ein Mensch hat es beendet.',
