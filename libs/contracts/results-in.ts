@@ -62,7 +62,12 @@ export const previewRow = z.object({
   asks: z.array(z.string()),
 });
 export type PreviewRow = z.infer<typeof previewRow>;
-export const filePreview = z.object({ hash: z.string(), rows: z.array(previewRow) });
+export const filePreview = z.object({
+  hash: z.string(),
+  /** Of a workbook, the sheet that was read, and how many sheets it has beside. */
+  sheet: z.object({ name: z.string(), others: z.int() }).nullable(),
+  rows: z.array(previewRow),
+});
 export type FilePreview = z.infer<typeof filePreview>;
 
 /** A reading of a message that led nowhere. */
@@ -82,6 +87,7 @@ export const resultsInScreen = z.object({
   /** Null for who makes none. */
   keys: z.object({ centres: z.array(z.object({ id, name: z.string() })), rows: z.array(centreKey), address: z.string() }).nullable(),
   uploads: z.boolean(),
-  left: z.array(leftReading),
+  /** A page of them. */
+  left: z.object({ rows: z.array(leftReading), more: z.boolean() }),
 });
 export type ResultsInScreen = z.infer<typeof resultsInScreen>;

@@ -5,6 +5,7 @@ import { example, packageOf } from '#test/support/results-in';
 import { Road } from '#test/support/road';
 import { dispatch } from '#test/support/study-legs';
 import { throughTheVisit } from '#test/support/visit-legs';
+import { partsOf, sheetOf, zipOf } from '#test/support/workbook';
 import { findings } from './support/findings.js';
 import { choose, see } from './support/moves.js';
 import { Stage } from './support/stage.js';
@@ -17,7 +18,7 @@ describeWithPeer('chromium', 'a file of readings', (chromium) => {
   let desk: Page;
   let csv: string;
   const arrived = () => stage.server.look((tx) => tx.fact.count({ where: { orderId: road.id, type: 'resultArrived' } }));
-  const gives = (page: Page, text: string) => page.getByLabel('File (CSV)').setInputFiles({ name: 'readings.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
+  const gives = (page: Page, text: string) => page.getByLabel('File (xlsx or CSV)').setInputFiles({ name: 'readings.csv', mimeType: 'text/csv', buffer: Buffer.from(text) });
   const row = (page: Page, n: number) => page.getByRole('row', { name: new RegExp(`^${n} `) });
 
   beforeAll(async () => {
@@ -47,6 +48,21 @@ describeWithPeer('chromium', 'a file of readings', (chromium) => {
     expect(await findings(desk)).toEqual([]);
     expect(await desk.locator('html').evaluate((html) => html.scrollWidth - html.clientWidth)).toBe(0);
     expect(await arrived()).toBe(0);
+  });
+
+  it('is looked at in the same way as a workbook, which says what its spreadsheet changed and what was not looked at', async () => {
+    const parcel = await packageOf(road, 'hipLaxity');
+    const rows = [['package', 'number', 'read by', 'dog number', 'left', 'right'], [parcel, 'R-2031', 'Noemi Haskel', null, 0.38, 0.44], [parcel, 'R-2032', 'Noemi Haskel', 40981000000001, 0.38, 0.44]];
+    await desk.getByLabel('File (xlsx or CSV)').setInputFiles({ name: 'readings.xlsx', mimeType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet', buffer: await zipOf(partsOf({ November: sheetOf(rows), October: sheetOf([]) })) });
+    await desk.getByRole('button', { name: 'Look at this file' }).click();
+    await see(desk, 'Only the sheet “November” was looked at. The workbook has another one, which was not.');
+    expect(await row(desk, 2).innerText()).toMatch(/R-2031, Noemi Haskel[^]*Gale[^]*Left hip: 0\.38[^]*Right hip: 0\.44[^]*Can be taken\./);
+    expect(await row(desk, 3).innerText()).toMatch(/Cannot be taken\. “dog number” is stored as a number of 14 digits[^]*Format the column as text/);
+    expect(await findings(desk)).toEqual([]);
+    await desk.getByRole('button', { name: 'Leave the file' }).click();
+    await gives(desk, csv);
+    await desk.getByRole('button', { name: 'Look at this file' }).click();
+    await see(desk, '1 row can be taken, none is there already, 2 are wrong.');
   });
 
   it('is taken by its right rows, and each row says what became of it', async () => {

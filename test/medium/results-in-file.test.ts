@@ -2,12 +2,13 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import type { ResultsInScreen } from '#libs/contracts/results-in';
 import { lead } from '#seed/practices';
-import { CentreComputer, example, inFile, looks, packageOf, takes } from '#test/support/results-in';
+import { CentreComputer, example, exampleWorkbook, inFile, looks, packageOf, takes } from '#test/support/results-in';
 import { Road } from '#test/support/road';
 import { startServer, type RunningServer } from '#test/support/running-server';
 import type { Session } from '#test/support/session';
 import { dispatch } from '#test/support/study-legs';
 import { throughTheVisit } from '#test/support/visit-legs';
+import { partsOf, sheetOf, workbookOf, zipOf } from '#test/support/workbook';
 
 const STUDIES = ['hipLaxity', 'hipExtended', 'elbow'] as const;
 let server: RunningServer;
@@ -130,10 +131,53 @@ describe('a file of readings', () => {
     expect(await server.look((tx) => tx.audit.count({ where: { action: 'bringReadings', role: 'lead' } }))).toBe(1);
   });
 
-  it('in Latin-1, or as a workbook, is read or told what it must be', async () => {
+  it('in Latin-1 is read as it was written', async () => {
     const latin = Buffer.from(`package;number;read by;left;right\n${packages['P-1A2B3C4D']!};R-3;Jörg Weiß;0,38;0,44`, 'latin1');
     expect((await looks(desk, inFile(latin, { centre: threnfold }))).rows).toMatchObject([{ state: 'ready', readBy: 'Jörg Weiß' }]);
-    expect((await looks(desk, inFile(Buffer.from([0x50, 0x4b, 3, 4, 0, 0]), { centre: threnfold }))).rows).toMatchObject([{ state: 'wrong', words: expect.stringContaining('This is a workbook') }]);
+  });
+});
+
+describe('a workbook of readings', () => {
+  it('is looked at, taken, and accepted as the same file of text would be, and taken once whichever of them comes', async () => {
+    const dog = await sent('Heron');
+    const book = inFile(await exampleWorkbook(dog.packages, dog.road.today), { centre: threnfold });
+    const text = inFile(example('readings.csv', dog.packages, dog.road.today), { centre: threnfold });
+    const [fromBook, fromText] = [await looks(desk, book), await looks(desk, text)];
+    expect(fromBook.rows).toEqual(fromText.rows);
+    expect([fromBook.sheet, fromText.sheet]).toEqual([{ name: 'Readings', others: 0 }, null]);
+    expect((await takes(desk, book)).readings.map((r) => r.outcome)).toEqual(['taken', 'taken', 'taken']);
+    expect((await takes(desk, text)).readings.map((r) => r.outcome)).toEqual(['alreadyThere', 'alreadyThere', 'alreadyThere']);
+    await dog.road.look('vet');
+    const hips = dog.road.study('hipLaxity');
+    expect(hips.results).toMatchObject([{ ref: 'R-2031', channel: 'file', state: 'waiting', joints: [{ words: '0.38' }, { words: '0.44' }] }]);
+    await dog.road.act('vet', 'acceptResult', hips.id, { result: hips.results[0]!.id });
+    expect(dog.road.study('hipLaxity').results).toMatchObject([{ state: 'accepted' }]);
+  });
+
+  it('tells of each row what the spreadsheet has changed, beside those that are right, and of sheets that were not looked at', async () => {
+    const heads = ['package', 'number', 'read by', 'dog number', 'left', 'right'];
+    const row = (number: string, dog: number | null, left: string | number | { number: number; shown: 'day' }) => [packages['P-3C4D5E6F']!, number, 'Noemi Haskel', dog, left, 0];
+    const rows = sheetOf([heads, row('W-1', null, 1), row('W-2', 40981000000001, 1), row('W-3', null, { number: 46026, shown: 'day' }), row('W-4', null, 9)]);
+    const preview = await looks(desk, inFile(await zipOf(partsOf({ March: rows, April: rows })), { centre: threnfold }));
+    expect(preview.sheet).toEqual({ name: 'March', others: 1 });
+    expect(preview.rows.map((r) => [r.row, r.state, r.words])).toEqual([
+      [2, 'ready', 'It can be taken.'], [3, 'wrong', expect.stringContaining('of 14 digits')], [4, 'wrong', expect.stringContaining('holds the day 2026-01-04')], [5, 'wrong', expect.stringContaining('“9” is no grade here')],
+    ]);
+  });
+
+  it('that cannot be read is told what to do, and changes nothing', async () => {
+    const whole = await workbookOf([['package', 'number', 'read by', 'left', 'right'], [packages['P-3C4D5E6F']!, 'W-9', 'Noemi Haskel', 0, 0]]);
+    const old = Buffer.concat([Buffer.from('d0cf11e0a1b11ae1', 'hex'), Buffer.alloc(600)]);
+    const before = await facts();
+    for (const [content, words] of [
+      [whole.subarray(0, -20), 'is damaged, or did not come whole'], [await zipOf({ 'xl/a.xml': ' '.repeat(6_000_000) }), 'too large inside'], [await zipOf({ 'a.txt': 'a' }), 'no workbook of the kind xlsx'],
+      [old, 'old kind (xls)'], [Buffer.concat([old, Buffer.from('EncryptedPackage', 'utf16le')]), 'locked with a password'], [Buffer.from('%PDF-1.7\0'), 'no file of text and no workbook'],
+    ] as const) {
+      const file = inFile(content, { centre: threnfold });
+      expect((await looks(desk, file)).rows).toMatchObject([{ row: 1, state: 'wrong', words: expect.stringContaining(words) }]);
+      expect((await takes(desk, file)).readings).toMatchObject([{ place: 1, outcome: 'notTaken', words: expect.stringContaining(words) }]);
+    }
+    expect(await facts()).toBe(before);
   });
 });
 
@@ -169,12 +213,12 @@ describe('a FHIR Bundle', () => {
     expect(dog.road.study('hipExtended').results[0]!.dog).toContain('at least');
     const wrong = await computer.send(body.replaceAll('0.38', '3.8'), { way: 'fhir' });
     expect([wrong.status, JSON.parse(wrong.text)]).toEqual([422, expect.objectContaining({ issue: [expect.objectContaining({ severity: 'error', code: 'invalid' }), expect.objectContaining({ code: 'duplicate' })] })]);
-    expect((await (await dog.road.as('desk')).read<ResultsInScreen>('/api/results-in')).left).toMatchObject([{ order: { id: dog.road.id } }]);
+    expect((await (await dog.road.as('desk')).read<ResultsInScreen>('/api/results-in')).left.rows).toMatchObject([{ order: { id: dog.road.id } }]);
   });
 });
 
 it('the documentation shows the examples that these tests send', () => {
   const docs = path.resolve(import.meta.dirname, '../../docs');
   const page = readFileSync(path.join(docs, 'results-in.md'), 'utf8');
-  for (const name of ['readings.csv', 'message.json', 'bundle.json']) expect(page).toContain(`results-in/${name}`);
+  for (const name of ['readings.csv', 'readings.xlsx', 'message.json', 'bundle.json']) expect(page).toContain(`results-in/${name}`);
 });

@@ -38,7 +38,7 @@ const message = (...readings: object[]) => ({ format: 'cotyla-results-1', readin
 const reading = (left: number, more: object = {}) => ({ package: number, number: 'R-1', readBy: 'Noemi Haskel', joints: { left: { value: left }, right: { value: 0.44 } }, ...more });
 const facts = () => server.look((tx) => tx.fact.count());
 const refusals = () => server.look((tx) => tx.audit.findMany({ where: { action: 'refuseMessage' }, orderBy: { id: 'asc' } }));
-const tray = async (who: Session, as = '') => (await who.read<ResultsInScreen>(`/api/results-in${as}`)).left;
+const tray = async (who: Session, as = '') => (await who.read<ResultsInScreen>(`/api/results-in${as}`)).left.rows;
 
 describe('a message that nobody at the centre signed', () => {
   const tries: [string, (now: string, stale: string) => Parameters<CentreComputer['send']>[1], string][] = [
@@ -130,6 +130,20 @@ describe('a signed message', () => {
     expect(await tray(await server.as('Noemi Haskel'))).toEqual([]);
     expect(await tray(await road.as('desk'))).toEqual([]);
     for (const left of await tray(scheme)) await scheme.send(`/api/results-in/left/${left.id}/set-aside`, { why: 'Not theirs.' });
+  });
+
+  it('waits page by page, the oldest first and each once, for the lead and for the practice', async () => {
+    await computer.send(message(...Array.from({ length: 100 }, (_, i) => reading(2.4, { number: `A-${i}` }))));
+    await computer.send(message(...Array.from({ length: 4 }, (_, i) => reading(2.4, { number: `B-${i}` }))));
+    for (const [who, as] of [[scheme, 'as=lead&'], [await road.as('desk'), '']] as const) {
+      const pages = await Promise.all([1, 2, 3, 4].map(async (page) => (await who.read<ResultsInScreen>(`/api/results-in?${as}page=${page}`)).left));
+      expect(pages.map((p) => [p.rows.length, p.more])).toEqual([[50, true], [50, true], [4, false], [0, false]]);
+      const all = pages.flatMap((p) => p.rows);
+      expect(new Set(all.map((l) => l.id)).size).toBe(104);
+      expect(all.map((l) => l.said.find((s) => s.what === 'number')!.words.slice(0, 1)).join('')).toBe('A'.repeat(100) + 'B'.repeat(4));
+    }
+    expect((await scheme.get('/api/results-in?page=0')).status).toBe(400);
+    for (let left = await tray(scheme); left.length > 0; left = await tray(scheme)) for (const { id } of left) await scheme.send(`/api/results-in/left/${id}/set-aside`, { why: 'A test of the centre’s.' });
   });
 
   it('about a package of this centre that cannot be meant is seen at the practice, which sets it aside once', async () => {

@@ -7,6 +7,7 @@ import { sign } from '#libs/steps/results-in/signature';
 import type { Road } from './road.js';
 import type { RunningServer } from './running-server.js';
 import type { Session } from './session.js';
+import { workbookOf } from './workbook.js';
 
 /** A centre's computer, as docs/results-in.md tells it to sign. */
 export class CentreComputer {
@@ -39,6 +40,13 @@ export function example(name: 'readings.csv' | 'message.json' | 'bundle.json', p
 export async function packageOf(road: Road, protocol: string): Promise<string> {
   const id = road.study(protocol).packages.at(-1)!.id;
   return (await road.server.look((tx) => tx.package.findUniqueOrThrow({ where: { id }, select: { number: true } }))).number;
+}
+
+/** The example in a workbook: numbers and days as a spreadsheet stores them, and the rest as text. */
+export function exampleWorkbook(packages: Record<string, string>, readOn: string): Promise<Buffer> {
+  const day = { number: Date.parse(readOn) / 86_400_000 + 25_569, shown: 'day' } as const;
+  const rows = example('readings.csv', packages, readOn).trim().split('\n').map((line) => line.trim().split(';'));
+  return workbookOf(rows.map((cells, i) => cells.map((text, n) => (text === '' ? null : i > 0 && rows[0]![n] === 'read on' ? day : i > 0 && /^\d{1,3}(,\d+)?$/.test(text) ? Number(text.replace(',', '.')) : text))));
 }
 
 export const inFile = (text: string | Buffer, more: { centre?: string; as?: string } = {}) => ({ ...(more.centre && { centre: more.centre }), name: 'readings.csv', content: Buffer.from(text).toString('base64') });

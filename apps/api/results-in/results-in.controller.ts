@@ -1,5 +1,6 @@
 import { Controller, Get, HttpCode, Post } from '@nestjs/common';
 import { z } from 'zod';
+import { paged } from '#libs/contracts/common';
 import { newKey, resultsFile, resultsFileTaken, setAsideReading, type DeliveryAnswer, type FilePreview, type KeyMade, type ResultsFile, type ResultsInScreen } from '#libs/contracts/results-in';
 import { endKey, makeKey } from '#libs/steps/results-in/centre-keys';
 import { previewFile, takeFile } from '#libs/steps/results-in/file-in';
@@ -16,6 +17,7 @@ import { readerOf } from '../reader/reader-of.js';
 /** Somebody who works in a practice may be the scheme's lead too, and says in which place they look. */
 const asked = z.object({ as: z.enum(['lead']).optional() });
 type Asking = z.output<typeof asked>;
+const screenAsked = asked.extend(paged.shape);
 
 function onlookerOf(who: Principal, { as }: Asking): Onlooker {
   if (as === 'lead' || who.kind === 'lead') return { lead: leadOf(who) };
@@ -28,8 +30,8 @@ export class ResultsInController {
   constructor(private readonly deps: Deps) {}
 
   @Get()
-  read(@Who() who: Principal, @Asked(asked) as: Asking): Promise<ResultsInScreen> {
-    return resultsInScreen(this.deps, onlookerOf(who, as));
+  read(@Who() who: Principal, @Asked(screenAsked) { page, ...as }: z.output<typeof screenAsked>): Promise<ResultsInScreen> {
+    return resultsInScreen(this.deps, onlookerOf(who, as), page);
   }
 
   @Post('preview') @HttpCode(200)

@@ -16,7 +16,7 @@ function useSettle<Body>(what: 'assign' | 'set-aside') {
 }
 
 function settled(queries: QueryClient, tray: Unmatched): void {
-  keepFirstPage(queries, key, tray);
+  keepFirstPage(queries, [key], tray);
   // The day board says how many wait.
   void queries.invalidateQueries({ queryKey: ['board'] });
 }

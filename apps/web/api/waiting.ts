@@ -11,7 +11,7 @@ export const useWaitingList = (page: number) => useQuery({ queryKey: [key, page]
 /** Both answer with the list as it is then. */
 function useChange<Body>(path: (body: Body) => string, sent: (body: Body) => object) {
   const queries = useQueryClient();
-  return useMutation({ mutationFn: (body: Body) => post<WaitingList>(path(body), sent(body)), onSuccess: (list) => keepFirstPage(queries, key, list) });
+  return useMutation({ mutationFn: (body: Body) => post<WaitingList>(path(body), sent(body)), onSuccess: (list) => keepFirstPage(queries, [key], list) });
 }
 
 export const useJoinWaiting = () => useChange<{ order: string; input: z.input<typeof joinWaiting> }>(({ order }) => `/orders/${order}/waiting`, ({ input }) => input);

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
+import { unzip } from '#test/support/unzip';
+import { partsOf, sheetOf, zipOf, type Put } from '#test/support/workbook';
 import { allProtocols } from '#libs/science/protocols/catalogue';
 import { checkReading } from '#libs/science/protocols/check-reading';
 import type { JointReading } from '#libs/science/protocols/types';
@@ -42,8 +44,21 @@ function anyOf(value: unknown, thing: fc.Arbitrary<unknown>): fc.Arbitrary<unkno
 const thing = fc.oneof(fc.jsonValue({ maxDepth: 2 }), fc.string({ unit: 'binary' }), fc.constantFrom('left', 'right', 'final', 0.5, 1e300, '\0', '\ud800', '__proto__'));
 
 describe('whatever comes in is read or told in a sentence', () => {
-  it('bytes as a file', () => { fc.assert(fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => judged(readResultsFile(bytes))), BOUND); });
-  it('a file that was spoilt', () => { fc.assert(fc.property(spoilt(docs('readings.csv')), (bytes) => judged(readResultsFile(bytes))), BOUND); });
+  it('bytes as a file', async () => { await fc.assert(fc.asyncProperty(fc.uint8Array({ maxLength: 400 }), async (bytes) => judged((await readResultsFile(bytes)).rows)), BOUND); });
+  it.each(['readings.csv', 'readings.xlsx'])('a file that was spoilt: %s', async (name) => { await fc.assert(fc.asyncProperty(spoilt(docs(name)), async (bytes) => judged((await readResultsFile(bytes)).rows)), BOUND); });
+  it('a workbook of which one part was spoilt', async () => {
+    const parts = Object.fromEntries([...(await unzip(docs('readings.xlsx')))].map(([name, content]) => [name, content.toString()]));
+    const one = fc.constantFrom(...Object.keys(parts)).chain((name) => spoilt(Buffer.from(parts[name]!)).map((text) => ({ ...parts, [name]: text.toString('latin1') })));
+    await fc.assert(fc.asyncProperty(one, async (spoiltParts) => judged((await readResultsFile(await zipOf(spoiltParts, { compress: false }))).rows)), BOUND);
+  });
+  it('a workbook with anything in its cells', async () => {
+    const put: fc.Arbitrary<Put> = fc.oneof(fc.constant(null), fc.string({ unit: 'grapheme' }), fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.record({ number: fc.oneof(fc.integer(), fc.double({ noNaN: true, noDefaultInfinity: true })), shown: fc.constantFrom('general', 'day', 'moment', 'fifteen', 'red') }),
+      fc.record({ xml: fc.tuple(fc.constantFrom('s', 'b', 'e', 'd', 'n', 'str', 'inlineStr', 'x'), fc.constantFrom('', '0', '1', '-1', '1e308', '#N/A', '2026-11-30T00:00:00', '_x0000__xD800_')).map(([type, value]) => `<c r="ADDRESS" t="${type}"><v>${value}</v></c>`) }));
+    const heads: Put[] = ['package', 'order', 'number', 'read by', 'read on', 'dog number', 'comment', 'left', 'left reason', 'left osteophytes', 'right'];
+    const rows = fc.array(fc.array(put, { maxLength: 13 }), { minLength: 1, maxLength: 4 });
+    await fc.assert(fc.asyncProperty(rows, async (cells) => judged((await readResultsFile(await zipOf(partsOf({ Readings: sheetOf([heads, ...cells.map((row): Put[] => ['P-1', ...row.slice(1)])]) }), { compress: false }))).rows)), BOUND);
+  });
   it('any JSON as a message or a Bundle', () => { fc.assert(fc.property(fc.jsonValue(), (body) => { judged(readMessage(body)); judged(readBundle(body)); }), BOUND); });
   it('a message that was spoilt', () => { fc.assert(fc.property(fc.oneof(anyOf(parsed(docs('message.json')), thing), spoilt(docs('message.json')).map(parsed)), (body) => judged(readMessage(body))), BOUND); });
   it('a Bundle that was spoilt', () => { fc.assert(fc.property(fc.oneof(anyOf(parsed(docs('bundle.json')), thing), spoilt(docs('bundle.json')).map(parsed)), (body) => judged(readBundle(body))), BOUND); });

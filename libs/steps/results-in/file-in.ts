@@ -15,8 +15,9 @@ import { takeOne } from './take-one.js';
 export async function previewFile(deps: StepDeps, bringer: Bringer, file: ResultsFile): Promise<FilePreview> {
   const bytes = Buffer.from(file.content, 'base64');
   const rows: PreviewRow[] = [];
-  for (const read of readResultsFile(bytes)) rows.push(await previewRow(deps, bringer, read));
-  return { hash: hashOf(bytes), rows: rows.map((row, i) => twice(row, rows.slice(0, i))) };
+  const { rows: reads, sheet = null } = await readResultsFile(bytes);
+  for (const read of reads) rows.push(await previewRow(deps, bringer, read));
+  return { hash: hashOf(bytes), sheet, rows: rows.map((row, i) => twice(row, rows.slice(0, i))) };
 }
 
 /** The rows that are right, each whole or not at all. What was looked at is what is taken. */
@@ -26,7 +27,7 @@ export async function takeFile(deps: StepDeps, bringer: Bringer, file: ResultsFi
   const delivery = randomUUID();
   const at = deps.clock.now();
   const readings: ReadingAnswer[] = [];
-  for (const read of readResultsFile(bytes)) readings.push((await takeOne(deps, bringer, read)).answer);
+  for (const read of (await readResultsFile(bytes)).rows) readings.push((await takeOne(deps, bringer, read)).answer);
   const eyes = eyesOf(bringer);
   await ('practice' in eyes ? deps.db.practice(eyes.practice, note) : deps.db.centre(bringer.centre, note));
   return { delivery, at: at.toISOString(), readings };

@@ -1,4 +1,4 @@
-import type { LeftReading } from '#libs/contracts/results-in';
+import type { LeftReading, ResultsInScreen } from '#libs/contracts/results-in';
 import { audit } from '#libs/platform/audit/audit';
 import type { Tx } from '#libs/platform/database/db';
 import type { StepDeps } from '../record/step-deps.js';
@@ -9,12 +9,15 @@ import { utc } from './utc.js';
 interface Row extends Omit<LeftReading, 'order'> { order: string | null; accession: string | null }
 
 const LEFT = `SELECT l.id, ${utc('l.at')} AS at, c.name AS centre, l.said, l.words, o.id AS "order", o.accession
-FROM result_left l JOIN centre c ON c.id = l.centre_id LEFT JOIN orders o ON o.id = l.order_id WHERE l.settled_at IS NULL ORDER BY l.at, l.delivery_id, l.place LIMIT 200`;
+FROM result_left l JOIN centre c ON c.id = l.centre_id LEFT JOIN orders o ON o.id = l.order_id WHERE l.settled_at IS NULL ORDER BY l.at, l.delivery_id, l.place LIMIT $1`;
+const PAGE = 50;
 
-/** Readings of messages that led nowhere; each waits until a person has seen to it. */
-export async function leftReadings(deps: StepDeps, who: Onlooker): Promise<LeftReading[]> {
-  const rows = (await look(deps, who, (tx) => tx.$queryRawUnsafe<Row[]>(LEFT))).flat();
-  return rows.map(({ order, accession, ...row }) => ({ ...row, order: order && accession ? { id: order, accession } : null }));
+/** A page of the readings of messages that led nowhere, the oldest first; each waits until a person has seen to it. */
+export async function leftReadings(deps: StepDeps, who: Onlooker, page = 1): Promise<ResultsInScreen['left']> {
+  // The lead's list comes centre by centre, and only all of them together have an order.
+  const upTo = (await look(deps, who, (tx) => tx.$queryRawUnsafe<Row[]>(LEFT, page * PAGE + 1))).flat().sort((a, b) => Number(a.at > b.at) - Number(a.at < b.at));
+  const rows = upTo.slice((page - 1) * PAGE, page * PAGE);
+  return { more: upTo.length > page * PAGE, rows: rows.map(({ order, accession, ...row }) => ({ ...row, order: order && accession ? { id: order, accession } : null })) };
 }
 
 export async function countLeft(tx: Tx): Promise<number> {

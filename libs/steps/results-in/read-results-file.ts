@@ -1,7 +1,9 @@
 import { MOST_ROWS, type StatedReading } from '#libs/contracts/results-in';
 import type { Side } from '#libs/science/protocols/types';
 import { readJoints, type JointCells } from './read-joints.js';
+import { notAsWritten } from './as-written.js';
 import { readTable } from './read-table.js';
+import type { Line, SheetRead } from './table.js';
 import { fieldNames, readStated, told, type Read, type Said } from './stated.js';
 
 type Field = keyof StatedReading;
@@ -11,22 +13,32 @@ const ALSO: Partial<Record<Field, string[]>> = { order: ['order number'], packag
 const HEADS = 'The first row names the columns: package or order, number, read by, left, left reason, right, right reason; also study, film, read on, dog number, comment, and each finding with its side, such as “left arthrosis”.';
 const GERMAN_DAY = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 
-/** Readings of a spreadsheet's text, a row each. What is wrong is told by its line in the file, the heads being line 1. */
-export function readResultsFile(bytes: Uint8Array): Read[] {
-  const table = readTable(bytes);
-  if ('words' in table) return [{ place: table.line, words: table.words, said: [] }];
-  const [head, ...rows] = table.lines;
-  const wrong = (words: string, place = head?.line ?? 1): Read[] => [{ place, words, said: [] }];
+export interface ResultsRead {
+  rows: Read[];
+  /** Of a workbook, the sheet that was read. */
+  sheet?: SheetRead;
+}
+
+/** Readings of a spreadsheet, a row each. What is wrong is told by its row in the file, the heads being row 1. */
+export async function readResultsFile(bytes: Uint8Array): Promise<ResultsRead> {
+  const table = await readTable(bytes);
+  if ('words' in table) return { rows: [{ place: table.line, words: table.words, said: [] }] };
+  return { rows: readRows(table.lines), ...(table.sheet && { sheet: table.sheet }) };
+}
+
+function readRows([head, ...rows]: Line[]): Read[] {
+  const wrong = (words: string): Read[] => [{ place: head?.line ?? 1, words, said: [] }];
   if (!head) return wrong(HEADS);
-  const places = head.cells.map(placeOf);
-  const unknown = head.cells.filter((h, i) => places[i] === undefined);
+  const heads = head.cells.map(({ text }) => text);
+  const places = heads.map(placeOf);
+  const unknown = heads.filter((_, i) => places[i] === undefined);
   if (unknown.length > 0) return wrong(`No column is called ${unknown.map((h) => `“${h.slice(0, 60)}”`).join(', ')}. ${HEADS}`);
-  const twice = head.cells.find((h, i) => head.cells.findIndex((other) => plain(other) === plain(h)) !== i);
+  const twice = heads.find((h, i) => heads.findIndex((other) => plain(other) === plain(h)) !== i);
   if (twice !== undefined) return wrong(`Two columns are called “${twice.slice(0, 60)}”. Keep one.`);
   if (!places.some((p) => p && 'side' in p)) return wrong(HEADS);
   if (rows.length === 0) return wrong('There is no row below the heads.');
   if (rows.length > MOST_ROWS) return wrong(`There are ${rows.length} rows. Take the file apart into files of at most ${MOST_ROWS}.`);
-  return rows.map(({ line, cells }) => readRow(line, cells, head.cells, places as Place[]));
+  return rows.map((row) => readRow(row, heads, places as Place[]));
 }
 
 function placeOf(head: string): Place | undefined {
@@ -39,14 +51,15 @@ function placeOf(head: string): Place | undefined {
   return rest === 'reason' ? { side: side as Side, part: 'reason' } : { side: side as Side, finding: rest };
 }
 
-function readRow(place: number, cells: string[], heads: string[], places: Place[]): Read {
-  const said: Said[] = heads.flatMap((head, i) => told(head, cells[i]));
-  // A decimal comma in a file of commas makes a cell too many: nothing may slide into the next column unseen.
-  if (cells.length !== heads.length) return { place, said, words: `This row has ${cells.length} cells and the heads have ${heads.length}. With commas between the cells, a number with a decimal comma stands in quotation marks: "0,41".` };
+function readRow({ line: place, cells, wrong }: Line, heads: string[], places: Place[]): Read {
+  const said: Said[] = heads.flatMap((head, i) => told(head, cells[i]?.text));
+  if (wrong) return { place, said, words: wrong };
+  const changed = places.flatMap((p, i) => notAsWritten(heads[i]!, 'field' in p ? p.field : undefined, cells[i]!) ?? []);
+  if (changed.length > 0) return { place, said, words: changed.join(' ') };
   const fields: Record<string, string> = {};
   const joints: Partial<Record<Side, JointCells>> = { left: emptyJoint(), right: emptyJoint() };
   places.forEach((p, i) => {
-    const text = cells[i]!;
+    const { text } = cells[i]!;
     if ('field' in p) { if (text !== '') fields[p.field] = p.field === 'readOn' ? isoDay(text) : text; }
     else if ('part' in p) joints[p.side]![p.part] = text;
     else joints[p.side]!.findings[p.finding] = text;

@@ -6,8 +6,8 @@ import { brings, centresOf, type Onlooker } from './onlooker.js';
 
 export const MESSAGES = '/api/results-in/messages';
 
-export async function resultsInScreen(deps: StepDeps, who: Onlooker): Promise<ResultsInScreen> {
-  const left = await leftReadings(deps, who);
+export async function resultsInScreen(deps: StepDeps, who: Onlooker, page = 1): Promise<ResultsInScreen> {
+  const left = await leftReadings(deps, who, page);
   const keys = await keyCentres(deps, who);
   const named = ({ id, name }: { id: string; name: string }) => ({ id, name });
   return {

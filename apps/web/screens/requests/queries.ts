@@ -10,7 +10,7 @@ export const useRequests = (page: number) => useQuery({ queryKey: [key, page], q
 /** Whatever is done about a request, the whole register comes back. */
 export function useOnRequests(path: string) {
   const queries = useQueryClient();
-  return useMutation({ mutationFn: (body: unknown) => post<DataRequestList>(`/requests${path}`, body), onSuccess: (list) => keepFirstPage(queries, key, list) });
+  return useMutation({ mutationFn: (body: unknown) => post<DataRequestList>(`/requests${path}`, body), onSuccess: (list) => keepFirstPage(queries, [key], list) });
 }
 
 /** Making a zip is written down; it is read again after it. */

@@ -38,12 +38,12 @@ export function FileSheet({ centres, lead }: { centres: { id: string; name: stri
   return (
     <Sheet title={t('From a file')}>
       <form className="form" noValidate onSubmit={(e) => (e.preventDefault(), void look())}>
-        <p className="small quiet">{t('A CSV file from any spreadsheet. The first row names the columns: package or order, number, read by, left, left reason, right, right reason, and more where the study asks for it. Numbers may have a point or a comma.')}</p>
+        <p className="small quiet">{t('A workbook (xlsx), of which the first sheet is read, or a CSV file from any spreadsheet. The first row names the columns: package or order, number, read by, left, left reason, right, right reason, and more where the study asks for it. Numbers may have a point or a comma.')}</p>
         <div className="form-row">
           {!only && <Select label={t('Centre')} options={centres} value={centre} onChange={(c) => (setCentre(c), forget())} {...(missing.centre && { error: missing.centre })} />}
           <div className="field" data-invalid={missing.file ? '' : undefined}>
-            <label className="label" htmlFor={fileId}>{t('File (CSV)')}</label>
-            <input id={fileId} type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" aria-describedby={missing.file ? `${fileId}-says` : undefined} onChange={(e) => (setFile(e.target.files?.[0]), forget())} />
+            <label className="label" htmlFor={fileId}>{t('File (xlsx or CSV)')}</label>
+            <input id={fileId} type="file" accept=".xlsx,.csv,.txt,.tsv,text/csv,text/plain" aria-describedby={missing.file ? `${fileId}-says` : undefined} onChange={(e) => (setFile(e.target.files?.[0]), forget())} />
             {missing.file && <span id={`${fileId}-says`} className="field-error">{missing.file}</span>}
           </div>
         </div>
@@ -54,7 +54,7 @@ export function FileSheet({ centres, lead }: { centres: { id: string; name: stri
       </form>
       {preview.data && !take.data && (
         <>
-          <PreviewRows rows={preview.data.rows} />
+          <PreviewRows preview={preview.data} />
           <ErrorBar error={take.error} />
           <div className="acts">
             {ready > 0 && looked && (

@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import { setAsideReading, type LeftReading } from '#libs/contracts/results-in';
 import { Empty } from '../../design/Empty.js';
 import { Sheet } from '../../design/Sheet.js';
@@ -11,7 +11,7 @@ import { AddForm } from '../practice/AddForm.js';
 import { useSetAside } from './queries.js';
 
 /** Each waits until a person has seen to it. */
-export function LeftSheet({ left, lead }: { left: LeftReading[]; lead: boolean }) {
+export function LeftSheet({ left, lead, children }: { left: LeftReading[]; lead: boolean; children: ReactNode }) {
   return (
     <Sheet title={t('Readings that led nowhere')}>
       {left.length === 0 ? (
@@ -25,6 +25,7 @@ export function LeftSheet({ left, lead }: { left: LeftReading[]; lead: boolean }
           ))}
         </ul>
       )}
+      {children}
     </Sheet>
   );
 }

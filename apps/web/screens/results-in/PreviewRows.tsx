@@ -1,12 +1,12 @@
 import { Link } from '@tanstack/react-router';
-import type { PreviewRow } from '#libs/contracts/results-in';
+import type { FilePreview, PreviewRow } from '#libs/contracts/results-in';
 import { Table } from '../../design/Table.js';
 import { t } from '../../words/t.js';
 
 const states = { ready: 'Can be taken', alreadyThere: 'There already', wrong: 'Cannot be taken' } as const;
 
 /** What each row would be, or what is wrong with it; nothing of it is stored yet. */
-export function PreviewRows({ rows }: { rows: PreviewRow[] }) {
+export function PreviewRows({ preview: { rows, sheet } }: { preview: FilePreview }) {
   const count = (state: PreviewRow['state']) => rows.filter((r) => r.state === state).length;
   return (
     <div className="preview">
@@ -14,6 +14,7 @@ export function PreviewRows({ rows }: { rows: PreviewRow[] }) {
         <b>{t('Nothing has been taken yet.')}</b>{' '}
         {t('{ready, plural, =0 {None can be taken} one {# row can be taken} other {# rows can be taken}}, {there, plural, =0 {none is} one {# is} other {# are}} there already, {wrong, plural, =0 {none is} one {# is} other {# are}} wrong.', { ready: count('ready'), there: count('alreadyThere'), wrong: count('wrong') })}
       </p>
+      {sheet && sheet.others > 0 && <p>{t('Only the sheet “{name}” was looked at. The workbook has {others, plural, one {another one, which was not} other {# others, which were not}}.', { name: sheet.name, others: sheet.others })}</p>}
       <Table
         caption={t('Rows of the file')}
         rows={rows}

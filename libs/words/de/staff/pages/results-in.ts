@@ -16,9 +16,11 @@ export const resultsIn = {
   'Readings that come in, and the keys of the centres’ computers': 'Eingehende Beurteilungen und die Schlüssel der Rechner der Auswertungsstellen',
 
   'From a file': 'Aus einer Datei',
-  'A CSV file from any spreadsheet. The first row names the columns: package or order, number, read by, left, left reason, right, right reason, and more where the study asks for it. Numbers may have a point or a comma.':
-    'Eine CSV-Datei aus einer beliebigen Tabellenkalkulation. Die erste Zeile nennt die Spalten, auf Englisch: package oder order, number, read by, left, left reason, right, right reason, und weitere, wo die Untersuchung danach fragt. Zahlen dürfen einen Punkt oder ein Komma haben.',
-  'File (CSV)': 'Datei (CSV)',
+  'A workbook (xlsx), of which the first sheet is read, or a CSV file from any spreadsheet. The first row names the columns: package or order, number, read by, left, left reason, right, right reason, and more where the study asks for it. Numbers may have a point or a comma.':
+    'Eine Arbeitsmappe (xlsx), deren erstes Blatt gelesen wird, oder eine CSV-Datei aus einer beliebigen Tabellenkalkulation. Die erste Zeile nennt die Spalten, auf Englisch: package oder order, number, read by, left, left reason, right, right reason, und weitere, wo die Untersuchung danach fragt. Zahlen dürfen einen Punkt oder ein Komma haben.',
+  'File (xlsx or CSV)': 'Datei (xlsx oder CSV)',
+  'Only the sheet “{name}” was looked at. The workbook has {others, plural, one {another one, which was not} other {# others, which were not}}.':
+    'Nur das Blatt „{name}“ wurde angesehen. Die Arbeitsmappe hat noch {others, plural, one {ein weiteres, das nicht angesehen wurde} other {# weitere, die nicht angesehen wurden}}.',
   'Choose the file.': 'Wählen Sie die Datei.',
   'Look at this file': 'Diese Datei ansehen',
   'Leave the file': 'Datei nicht übernehmen',
