@@ -3,7 +3,10 @@ import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { deIdentify } from '#libs/dicom/de-identify';
 import { mediaDirectory, mediaName } from '#libs/dicom/media-directory';
+import { PIXELS, readDataSet } from '#libs/dicom/read-data-set';
+import { EXPLICIT } from '#libs/dicom/syntaxes';
 import { newUid } from '#libs/dicom/uids';
+import { CannotUnpackError, uncompressed } from '#libs/dicom/uncompressed';
 import { writeRadiograph } from '#libs/dicom/write-radiograph';
 import { describeWithPeer } from '#test/support/peers';
 import { aRadiograph, shades } from './support/a-film.js';
@@ -52,3 +55,56 @@ describeWithPeer('dciodvfy', 'a medium', () => {
     expect(read('LONGER').filter((line) => line.includes('IMAGE')).length).toBe(6);
   });
 });
+
+const pixelsIn = (content: Buffer): Buffer => {
+  const data = readDataSet(content);
+  const { dataOffset, length } = data.elements[PIXELS]!;
+  return Buffer.from(data.byteArray.subarray(dataOffset, dataOffset + length));
+};
+
+describeWithPeer('dciodvfy', 'a film on a medium', () => describeWithPeer('gdcmconv', 'that came', () => {
+  let programs: DicomPrograms;
+  beforeAll(() => { programs = new DicomPrograms(); });
+  afterAll(() => programs.close());
+  const plain = (bits: number) => writeRadiograph(aRadiograph({ pixels: { rows: 51, columns: 71, bits, values: shades(51, 71, bits) } }));
+
+  it.each([
+    ['JPEG lossless, first order', 'dcmcjpeg', ['+e1'], 'dcmdjpeg', [8, 12, 16], '00'], ['JPEG lossless of another order', 'dcmcjpeg', ['+el', '+sv', '4'], 'dcmdjpeg', [8, 12, 16], '00'],
+    ['JPEG-LS', 'dcmcjpls', ['+el'], 'dcmdjpls', [8, 12, 16], '00'], ['RLE', 'dcmcrle', [], 'dcmdrle', [8, 12, 16], '00'], ['JPEG 2000', 'gdcmconv', ['--j2k'], undefined, [8, 12, 16], '00'],
+    ['JPEG with loss', 'dcmcjpeg', ['+eb'], 'dcmdjpeg', [8], '01'], ['JPEG-LS with loss', 'dcmcjpls', ['+en', '+md', '3'], 'dcmdjpls', [8, 12, 16], '01'], ['JPEG 2000 with loss', 'gdcmconv', ['--j2k', '--lossy', '-r', '10'], undefined, [12], '01'],
+  ] as const)('as %s is what the profile allows, the very pixels that dcmtk and gdcm unpack, and says of its loss what it said', async (_, program, options, back, depths, loss) => {
+    for (const bits of depths) {
+      const packed = programs.through(program, [...options], plain(bits));
+      const ours = await uncompressed(packed);
+      expect(pixelsIn(ours).equals(pixelsIn(programs.through('gdcmconv', ['--raw'], packed)))).toBe(true);
+      if (back) expect(pixelsIn(ours).equals(pixelsIn(programs.through(back, [], packed)))).toBe(true);
+      const copy = Buffer.concat(deIdentify(ours, told('D-1', 'a')).content);
+      expect(programs.verify(copy)).toEqual({ kind: 'DXImageForPresentation', errors: [] });
+      expect(programs.read('dcmdump', ['-q', '+P', '0002,0010', '+P', '0028,2110'], copy)).toMatch(new RegExp(`LittleEndianExplicit.*\\[${loss}\\]`, 's'));
+      expect(readDataSet(copy).string('x00020010')).toBe(EXPLICIT);
+    }
+  });
+
+  it('as JPEG of 12 bits, which nothing here unpacks, is refused by name', async () => {
+    await expect(uncompressed(programs.through('dcmcjpeg', ['+ee'], plain(12)))).rejects.toThrow(CannotUnpackError);
+  });
+}));
+
+/** Files that nobody here wrote: in colour, of several frames, signed. */
+describeWithPeer('python3-pydicom', 'of the samples of pydicom', (samples) => describeWithPeer('gdcmconv', 'a file on a medium', () => {
+  let programs: DicomPrograms;
+  beforeAll(() => { programs = new DicomPrograms(); });
+  afterAll(() => programs.close());
+  const read = (name: string) => readFileSync(path.join(samples, 'test_files', `${name}.dcm`));
+
+  it.each([
+    ['693_J2KI', 'gdcmconv', ['--raw']], ['JPEG2000', 'gdcmconv', ['--raw']], ['MR_small_jp2klossless', 'gdcmconv', ['--raw']], ['MR_small_jpeg_ls_lossless', 'dcmdjpls', []], ['MR_small_RLE', 'dcmdrle', []],
+    ['SC_rgb_rle', 'dcmdrle', []], ['SC_rgb_rle_2frame', 'dcmdrle', []], ['SC_rgb_rle_16bit_2frame', 'dcmdrle', []], ['SC_rgb_jpeg_dcmtk', 'dcmdjpeg', []], ['SC_rgb_small_odd_jpeg', 'dcmdjpeg', []], ['SC_rgb_dcmtk_+eb+cy+s2', 'dcmdjpeg', []],
+  ])('%s has the pixels that %s unpacks', async (name, program, options) => {
+    expect(pixelsIn(await uncompressed(read(name))).equals(pixelsIn(programs.through(program, options, read(name))))).toBe(true);
+  });
+
+  it.each(['JPEG-lossy', 'SC_rgb_jpeg_gdcm', 'SC_rgb_gdcm_KY', 'SC_rgb_jpeg_lossy_gdcm'])('%s, of which it is not certain what it holds, is refused', async (name) => {
+    await expect(uncompressed(read(name))).rejects.toThrow(CannotUnpackError);
+  });
+}));
