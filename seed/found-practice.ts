@@ -22,7 +22,10 @@ export async function foundPractice(tx: Tx, scheme: string, seed: SeedPractice, 
   await tx.staff.createMany({ data: staff });
   const rooms = seed.xrayRooms.map((room) => ({ id: randomUUID(), practiceId: id, name: room, kind: 'xray' }));
   await tx.room.createMany({ data: [...rooms, { id: randomUUID(), practiceId: id, name: 'Ward', kind: 'ward' }] });
-  await tx.equipment.createMany({ data: seed.equipment.map((e) => ({ practiceId: id, name: e.name, kind: e.kind, checkedUntil: days(now, e.checkedMonthsAhead * 30) })) });
+  const devices = seed.equipment.map((e) => ({ ...e, id: randomUUID() }));
+  await tx.equipment.createMany({ data: devices.map((e) => ({ id: e.id, practiceId: id, name: e.name, kind: e.kind, checkedUntil: days(now, e.checkedMonthsAhead * 30) })) });
+  const manager = staff.find((s) => s.roles.includes('manager'))!;
+  await tx.detectorSize.createMany({ data: devices.flatMap((e) => (e.pixelMm ? [{ practiceId: id, equipmentId: e.id, pixelMm: e.pixelMm, at: days(now, -200), by: manager.id, byName: manager.name }] : [])) });
   await tx.accreditation.createMany({
     data: seed.accredited.flatMap(({ staff: operator, protocols }) =>
       protocols.map((protocol) => ({ practiceId: id, staffId: staff.find((s) => s.name === operator)!.id, protocol, from: days(now, -400), until: days(now, 330), evidence: 'Course of the scheme, with twenty films looked at by a reader (invented).' }))),

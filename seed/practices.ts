@@ -15,7 +15,8 @@ export interface SeedPractice {
   mayCertify: boolean;
   staff: SeedStaff[];
   xrayRooms: string[];
-  equipment: { name: string; kind: 'xray' | 'distractionDevice' | 'loadFrame' | 'monitor'; checkedMonthsAhead: number }[];
+  /** Sizes of pixels are invented. */
+  equipment: { name: string; kind: 'xray' | 'distractionDevice' | 'loadFrame' | 'monitor'; checkedMonthsAhead: number; pixelMm?: number }[];
   /** Which staff may take which protocol’s views. */
   accredited: { staff: string; protocols: string[] }[];
   prices: Prices;
@@ -60,7 +61,7 @@ export const practices: SeedPractice[] = [
     ],
     xrayRooms: ['Room 1', 'Room 2'],
     equipment: [
-      { name: 'X-ray table 1', kind: 'xray', checkedMonthsAhead: 9 },
+      { name: 'X-ray table 1', kind: 'xray', checkedMonthsAhead: 9, pixelMm: 0.14 },
       { name: 'X-ray table 2', kind: 'xray', checkedMonthsAhead: 4 },
       { name: 'Distraction device', kind: 'distractionDevice', checkedMonthsAhead: 7 },
       { name: 'Load frame', kind: 'loadFrame', checkedMonthsAhead: 5 },

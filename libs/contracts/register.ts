@@ -85,7 +85,11 @@ export const staff = z.object({ id, name: z.string(), email: z.string(), roles: 
 export const newRoom = z.object({ name, kind: z.enum(['xray', 'ward', 'consulting']) });
 export const room = z.object({ id, name: z.string(), kind: z.string() });
 export const newEquipment = z.object({ name, kind: z.enum(['xray', 'distractionDevice', 'loadFrame', 'monitor']), checkedUntil: localDay });
-export const equipment = z.object({ id, name: z.string(), kind: z.string(), checkedUntil: localDay });
+export const equipment = z.object({
+  id, name: z.string(), kind: z.string(), checkedUntil: localDay,
+  /** Of a detector: how large its pixels are, as somebody last said; null where they do not know it any more. */
+  pixels: z.object({ mm: z.number().nullable(), on: localDay, by: z.string() }).nullable(),
+});
 export const newAccreditation = z.object({ staff: id, protocol: z.string().max(40), from: localDay, until: localDay, evidence: sentence });
 export const accreditation = z.object({ id, staff: id, staffName: z.string(), protocol: z.string(), protocolName: z.string(), from: localDay, until: localDay, evidence: z.string() });
 export const textKinds = ['advice', 'goingHome', 'consentSedation', 'consentSendAll', 'consentStatistics'] as const;

@@ -19,6 +19,8 @@ export interface Disclosed extends DisclosedDog {
   /** The film's own hash. */
   film: string;
   view?: { code: string; label: string };
+  /** How the picture came to be what it is, in words that name nobody. */
+  derivation?: string;
 }
 
 export interface Copy {
@@ -90,7 +92,7 @@ const textOf = (value: Uint8Array): string => Buffer.from(value).toString('latin
 /** What the standard itself numbers names nobody. */
 const replaced = (uid: string, numbers: CopyNumbers): string => (uid === '' || uid.startsWith('1.2.840.10008.') ? uid : numbers.other(uid));
 
-function added({ number, dog, view }: Disclosed, ids: Pick<Copy, 'sopClassUid' | 'sopInstanceUid' | 'studyUid'>, burnedIn: Copy['burnedIn']): Part[] {
+function added({ number, dog, view, derivation }: Disclosed, ids: Pick<Copy, 'sopClassUid' | 'sopInstanceUid' | 'studyUid'>, burnedIn: Copy['burnedIn']): Part[] {
   const label = view && latin(view.label).slice(0, 64);
   const methods = view ? [METHODS[0]!, { value: '113105', scheme: 'DCM', meaning: 'Clean Descriptors Option' }, ...METHODS.slice(1)] : METHODS;
   return [
@@ -98,6 +100,7 @@ function added({ number, dog, view }: Disclosed, ids: Pick<Copy, 'sopClassUid' |
     ...disclosedDog({ number, dog }),
     words('x00120062', 'CS', burnedIn === 'no' ? 'YES' : 'NO'), words('x00120063', 'LO', 'DICOM PS3.15 annex E, attributes only'), codes('x00120064', ...methods),
     ...(burnedIn === 'unsaid' ? [words('x00280301', 'CS', 'YES')] : []), words('x00280303', 'CS', 'UNMODIFIED'),
+    ...(derivation ? [words('x00082111', 'ST', derivation)] : []),
     ...(view ? [words('x0008103e', 'LO', label!), words('x00181030', 'LO', label!), codes('x00400260', { value: view.code, scheme: '99COTYLA', meaning: label! })] : []),
   ];
 }

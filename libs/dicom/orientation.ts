@@ -27,3 +27,7 @@ export function orientationOf(data: DataSet): Orientation | undefined {
 function main(value: string, letters: Record<string, Direction>): Direction | undefined {
   return letters[value.slice(0, 2)] ?? letters[value.slice(0, 1)];
 }
+
+/** The letters for a quadruped, of the picture's right and its lower edge. */
+export const lettersFor = (...edges: [right: Direction, lower: Direction]): [string, string] =>
+  edges.map((edge) => Object.keys(QUADRUPED).find((letters) => QUADRUPED[letters] === edge)!) as [string, string];

@@ -27,6 +27,7 @@ export interface Says {
   sopClassUid: string | undefined;
   sopInstanceUid: string | undefined;
   studyInstanceUid: string | undefined;
+  seriesInstanceUid: string | undefined;
   spacing: Spacing | undefined;
   orientation: Orientation | undefined;
   exposureIndex: number | undefined;
@@ -61,6 +62,7 @@ export function says(data: DataSet): Says {
     sopClassUid: text('x00080016'),
     sopInstanceUid: text('x00080018'),
     studyInstanceUid: text('x0020000d'),
+    seriesInstanceUid: text('x0020000e'),
     spacing: spacingOf(data),
     orientation: orientationOf(data),
     exposureIndex: number('x00181411'),

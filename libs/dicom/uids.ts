@@ -1,8 +1,19 @@
-import { randomUUID } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 
 /** DICOM PS3.5 annex B.2: a UUID as a number below 2.25 is a UID that needs nobody's leave. */
 export const uidOf = (uuid: string): string => `2.25.${BigInt(`0x${uuid.replaceAll('-', '')}`)}`;
 export const newUid = (): string => uidOf(randomUUID());
+
+/** Of these words always the same. */
+export const namedUid = (...words: string[]): string => uidOf(uuidFrom(createHash('sha256').update(JSON.stringify(words)).digest()));
+
+/** RFC 9562 section 5.8: a UUID whose bits are an application's own. */
+export function uuidFrom(bytes: Buffer): string {
+  const own = Buffer.from(bytes.subarray(0, 16));
+  own[6] = (own[6]! & 0x0f) | 0x80;
+  own[8] = (own[8]! & 0x3f) | 0x80;
+  return own.toString('hex').replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+}
 
 /** The UUID that such a UID was made of; undefined for any other. */
 export function uuidOf(uid: string): string | undefined {

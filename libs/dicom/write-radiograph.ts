@@ -1,5 +1,6 @@
 import dcmjs from 'dcmjs';
 import { dicomDay, dogAttributes, latin, type DicomDog } from './dog-attributes.js';
+import { rangeOf } from './grey-window.js';
 import { EXPLICIT } from './syntaxes.js';
 import { beamOf } from './view-codes.js';
 import { IMPLEMENTATION, newUid, sopClasses } from './uids.js';
@@ -22,6 +23,8 @@ export interface Radiograph {
   pixels: { rows: number; columns: number; bits: number; values: Uint8Array | Uint16Array; lossy?: { ratio: number } };
   /** Millimetres at the detector, rows then columns; without them the picture is no Digital X-Ray object, only a captured picture. */
   spacing?: [number, number];
+  /** Made of a picture that a person exported: derived, as the standard calls it. */
+  exported?: boolean;
   manufacturer: string;
   technique?: { kv?: number; mas?: number; exposureIndex?: number; targetExposureIndex?: number; deviationIndex?: number };
 }
@@ -64,17 +67,23 @@ function viewAttributes({ region, view }: Radiograph): Record<string, unknown> {
   };
 }
 
-function dxAttributes({ side, technique = {}, pixels }: Radiograph, spacing: [number, number]): Record<string, unknown> {
+function dxAttributes({ side, technique = {}, pixels, exported }: Radiograph, spacing: [number, number]): Record<string, unknown> {
   const { kv, mas, exposureIndex, targetExposureIndex, deviationIndex } = technique;
   const given = { KVP: kv, ExposureIndex: exposureIndex, TargetExposureIndex: targetExposureIndex, DeviationIndex: deviationIndex };
   return {
-    Modality: 'DX', PresentationIntentType: 'FOR PRESENTATION', ImageType: ['ORIGINAL', 'PRIMARY', ''],
-    ImageLaterality: SIDES[side], AcquisitionContextSequence: [], DetectorType: 'DIRECT', PositionerType: 'NONE', ImagerPixelSpacing: spacing.map(String),
+    Modality: 'DX', PresentationIntentType: 'FOR PRESENTATION', ImageType: [exported ? 'DERIVED' : 'ORIGINAL', 'PRIMARY', ''],
+    ImageLaterality: SIDES[side], AcquisitionContextSequence: [], DetectorType: '', PositionerType: '', ImagerPixelSpacing: spacing.map(String),
     PixelIntensityRelationship: 'LOG', PixelIntensityRelationshipSign: -1, RescaleIntercept: '0', RescaleSlope: '1', RescaleType: 'US', PresentationLUTShape: 'IDENTITY',
-    WindowCenter: String(2 ** (pixels.bits - 1)), WindowWidth: String(2 ** pixels.bits),
+    ...windowOf(pixels, exported),
     ...Object.fromEntries(Object.entries(given).flatMap(([key, value]) => (value === undefined ? [] : [[key, String(value)]]))),
     ...(mas !== undefined && { ExposureInuAs: String(Math.round(mas * 1000)) }),
   };
+}
+
+/** All that the bits can hold; of a picture of 16, only what is there: films of 12 bits that are kept in 16 would come out black. DICOM PS3.3 C.11.2.1.2 leaves half a value at either end. */
+function windowOf({ bits, values }: Radiograph['pixels'], exported = false): { WindowCenter: string; WindowWidth: string } {
+  const { least, most } = bits < 16 || !exported ? { least: 0, most: 2 ** bits - 1 } : rangeOf(values);
+  return { WindowCenter: String((least + most + 1) / 2), WindowWidth: String(most - least + 1) };
 }
 
 function pixelAttributes({ rows, columns, bits, values, lossy }: Radiograph['pixels']): Record<string, unknown> {

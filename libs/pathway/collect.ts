@@ -73,7 +73,7 @@ function subjects(order: Collected, fact: Fact): Bag[] {
       return fact.exposures.flatMap((id) => order.exposures.get(id)?.facts ?? []);
     case 'verdictGiven':
       return order.exposures.has(fact.exposure) ? one(order.studies.get(fact.study)) : [];
-    case 'roomLogged': case 'filmMarked': case 'exposureAssigned': case 'exposureDisowned': case 'imageChecked':
+    case 'roomLogged': case 'filmMarked': case 'filmSized': case 'exposureAssigned': case 'exposureDisowned': case 'imageChecked':
       return one(order.exposures.get(fact.exposure));
     case 'consentGiven': case 'consentWithdrawn':
       if (fact.purpose === 'sedation') return one(order.visits.get(fact.visit ?? ''));

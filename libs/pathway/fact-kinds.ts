@@ -62,6 +62,7 @@ export const factKinds: Record<FactType, FactKind> = {
   exposureTaken: final(witnessed('image')),
   roomLogged: witnessed(),
   filmMarked: witnessed('marking'),
+  filmSized: decided(),
   exposureAssigned: decided(),
   exposureDisowned: decided('exposure'),
   imageChecked: reported(),

@@ -95,6 +95,8 @@ export interface Payloads {
   roomLogged: { exposure: string; people: string[] };
   /** Points were set on a film in the room. The points themselves are kept apart, where no page before the sealing can read them. */
   filmMarked: { exposure: string; marking: string };
+  /** How large the pixels of a PNG or JPEG are, as was said for the detector, and which way it lies; null takes that back. */
+  filmSized: { exposure: string; size: { pixelMm: number; right: string; lower: string } | null };
   exposureAssigned: { exposure: string; serves: string[] };
   exposureDisowned: { exposure: string; why: 'otherDog' | 'testFilm' };
   imageChecked: { exposure: string; match: boolean; fields: string[] };

@@ -14,9 +14,14 @@ export interface Film {
   /** The image names another dog or day, and nobody has settled it yet. */
   mismatched: boolean;
   peopleKnown: boolean;
+  /** Of a PNG or JPEG whose pixels are said to have a size. */
+  size: FactOf<'filmSized'>['size'];
+  /** It lies in a package, as it was then. */
+  sealed: boolean;
 }
 
 export function filmsOf(collected: Collected): Film[] {
+  const sealed = new Set([...collected.studies.values()].flatMap(({ facts }) => facts.all('packageSealed').flatMap((pack) => pack.exposures)));
   return [...collected.exposures.values()].map(({ id, taken, facts }) => ({
     id, taken,
     visit: taken.visit,
@@ -26,6 +31,8 @@ export function filmsOf(collected: Collected): Film[] {
     disowned: facts.has('exposureDisowned'),
     lost: facts.has('imagesLost'),
     mismatched: facts.last('imageChecked')?.match === false,
+    size: facts.last('filmSized')?.size ?? null,
+    sealed: sealed.has(id),
     peopleKnown: taken.people.length > 0 || facts.all('roomLogged').some((log) => log.people.length > 0),
   }));
 }

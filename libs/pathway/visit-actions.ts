@@ -15,6 +15,7 @@ export interface VisitSituation {
 type Offered = (situation: VisitSituation) => boolean;
 const at = (...steps: VisitStep[]): Offered => ({ visit }) => steps.includes(visit.step);
 const hasFilm: Offered = ({ visit }) => visit.films.length > 0;
+const unsealed: Offered = ({ visit }) => visit.films.some((film) => !film.sealed && !film.disowned);
 const measurable: Offered = ({ visit }) => visit.films.some((film) => kindsOfMarks(film.view).length > 0);
 const beforeSedation = at('wanted', 'booked', 'admitted');
 const scanned: Offered = ({ visit }) => visit.facts.has('identityScanned') || visit.facts.has('ourDogSeenElsewhere');
@@ -67,6 +68,7 @@ export const visitActions = {
   },
   sendHome: { roles: ['nurse', 'vet'], writes: 'wentHome', offered: at('recovered', 'admitted') },
   assignFilm: { roles: ['radiographer', 'vet'], writes: 'exposureAssigned', offered: hasFilm },
+  stateSize: { roles: ['radiographer', 'vet'], writes: 'filmSized', offered: unsealed },
   disownFilm: { roles: ['radiographer', 'vet'], writes: 'exposureDisowned', offered: hasFilm },
   markFilm: { roles: ['radiographer', 'vet'], writes: 'filmMarked', offered: (now) => at('sedated')(now) && measurable(now) },
   logRoom: { roles: ['radiographer', 'vet', 'nurse'], writes: 'roomLogged', offered: hasFilm },

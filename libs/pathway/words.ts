@@ -144,7 +144,7 @@ export const actionLabels: Record<Action, string> = {
   examine: 'Examine', startSedation: 'Start sedation', signPlan: 'Sign plan', topUp: 'Give more sedation', endImaging: 'End imaging',
   stopImaging: 'Stop imaging', recordReading: 'Take reading', recordDrug: 'Record drug', recordEvent: 'Record event',
   signRecovery: 'Sign recovery', giveSheet: 'Give going-home sheet', sendHome: 'Send home', assignFilm: 'Assign film',
-  disownFilm: 'Not this dog’s film', logRoom: 'Who was in the room', markFilm: 'Set points on a film',
+  disownFilm: 'Not this dog’s film', logRoom: 'Who was in the room', markFilm: 'Set points on a film', stateSize: 'Size of a picture’s pixels',
   consentStudy: 'Consent to study', consentSendAll: 'Agree to sending all', withdrawStudy: 'Withdraw consent',
   seeProtocolChange: 'Read what changed', endStudy: 'End study', decideAfterDeath: 'Decide after death', takeView: 'Take view',
   judgeView: 'Accept or retake', settleViews: 'Go on with these', seal: 'Seal package', send: 'Send', sealSupplement: 'Seal supplement',

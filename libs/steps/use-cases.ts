@@ -35,6 +35,7 @@ import { assignFilm } from './imaging/assign-film.js';
 import { disownFilm } from './imaging/disown-film.js';
 import { endImaging } from './imaging/end-imaging.js';
 import { logRoom } from './imaging/log-room.js';
+import { stateSize } from './imaging/state-size.js';
 import { stopImaging } from './imaging/stop-imaging.js';
 import { takeView } from './imaging/take-view.js';
 import { addStudy } from './order/add-study.js';
@@ -99,7 +100,7 @@ export const useCases: { [A in ActionName]: UseCase<A> } = {
   answerStatistics, consentSedation, consentSendAll, consentStudy, withdrawSedation, withdrawStudy,
   changeCentre, resolveSend, sealSupplement, seal, send, tellCentre, tellOfNote,
   acknowledge, rejectFilms,
-  assignFilm, disownFilm, endImaging, logRoom, stopImaging, takeView,
+  assignFilm, disownFilm, endImaging, logRoom, stateSize, stopImaging, takeView,
   addStudy, agreeTransfer, cancelOrder, chooseLetterTime, confirmAddressees, erasePerson, handOver, liftLegalHold, liftSilence, nameCaseOwner, namePayer, nameSigners, openVisit, recordDeath, recordHarm, recordTransfer,
   endStudy, judgeView, markFilm, seeProtocolChange, settleViews,
   giveSheet, sendHome, signRecovery,

@@ -63,7 +63,7 @@ describeWithPeer('chromium', 'one screen in a dark room', (chromium) => {
   };
 
   /** Nothing but keys. */
-  async function takeIn(content: Buffer, name = 'film.png'): Promise<void> {
+  async function takeIn(content: Buffer, name = 'film.png', also?: () => Promise<void>): Promise<void> {
     await watch(road);
     await page.keyboard.press('u');
     await page.locator('.act-panel').waitFor();
@@ -72,11 +72,18 @@ describeWithPeer('chromium', 'one screen in a dark room', (chromium) => {
     await page.keyboard.press('Enter');
     await (await chooser).setFiles({ name, mimeType: name.endsWith('.png') ? 'image/png' : 'application/dicom', buffer: content });
     await see(page, '300 × 300');
+    await also?.();
     await tabTo(page, '.act-panel [role=radiogroup]');
     await page.keyboard.press('l');
     await tabTo(page, '.act-panel [type=submit]');
     await page.keyboard.press('Enter');
     await page.locator('.act-panel').waitFor({ state: 'detached' });
+  }
+
+  async function choose(label: string, option: string): Promise<void> {
+    await page.getByRole('button', { name: label }).press('Enter');
+    await page.getByRole('option', { name: option }).press('Enter');
+    await page.getByRole('listbox').waitFor({ state: 'detached' });
   }
 
   beforeAll(async () => {
@@ -126,8 +133,15 @@ describeWithPeer('chromium', 'one screen in a dark room', (chromium) => {
   });
 
   it('shows the second attempt beside the first, and whichever is moved, both move', async () => {
-    await takeIn(await film(1));
+    await takeIn(await film(1), 'film.png', async () => {
+      await see(page, 'It holds only for a picture that was exported pixel for pixel');
+      await choose('Size of its pixels', 'Exported pixel for pixel: X-ray table 1, pixels of 0.14 mm');
+      await choose('Which way it lies', 'The dog’s left at the right edge, the tail at the lower edge.');
+      expect(await findings()).toEqual([]);
+    });
     await shown(page, 'Extended, attempt 2').waitFor();
+    await road.look('operator');
+    expect(road.screen.exposures.map((e) => e.stated)).toEqual([null, { pixelMm: 0.14, right: 'left', lower: 'tail', detector: 'X-ray table 1' }]);
     await page.keyboard.press('s');
     await shown(page, 'Extended, attempt 1').waitFor();
     // The window goes with the hand, not with the film.

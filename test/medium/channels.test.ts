@@ -1,4 +1,9 @@
 import type { OrderScreen } from '#libs/contracts/screens/order';
+import { checkDicom } from '#libs/dicom/check-dicom';
+import { greyOf } from '#libs/dicom/render-grey';
+import { EXPLICIT } from '#libs/dicom/syntaxes';
+import { sopClasses } from '#libs/dicom/uids';
+import { inExtendedJpeg, inRle } from '#test/support/film';
 import { readDataSet } from '#libs/dicom/read-data-set';
 import { deliverPackage } from '#libs/steps/dispatch/deliver';
 import { Road } from '#test/support/road';
@@ -17,14 +22,22 @@ const booked = (server: RunningServer, dog: string) => Road.book(server, { dog, 
 
 /** The dog is at home again, and its films, of all kinds there are, are sealed. */
 async function packed(on: Road): Promise<Road> {
+  await toTheTable(on);
+  for (const [view, kind] of [['vdExtended', 'dicom'], ['vdCompression', 'png'], ['vdDistraction', 'jpeg']] as const) await judge(on, await takeView(on, view, kind), 'accept');
+  await toBed(on);
+  return on;
+}
+
+async function toTheTable(on: Road): Promise<void> {
   await ownerSigns(on);
   await on.untilVisit();
   await admit(on);
   await sedate(on);
-  for (const [view, kind] of [['vdExtended', 'dicom'], ['vdCompression', 'png'], ['vdDistraction', 'jpeg']] as const) await judge(on, await takeView(on, view, kind), 'accept');
+}
+
+async function toBed(on: Road): Promise<void> {
   await on.act('operator', 'endImaging', on.visit.id, {});
   await goHome(on);
-  return on;
 }
 
 const seal = (on: Road) => on.act('desk', 'seal', on.study().id, {});
@@ -198,4 +211,39 @@ describe('films that go as a DICOM medium', () => {
     expect(states(await on.look())).toEqual(['arrived', 'arrived', 'arrived']);
     expect(server.mail.to('films@threnfold.example')).toHaveLength(2); // one for each of the two dogs
   }, 120_000);
+
+  it('are plain numbers there, with or without a packed one among them, and Digital X-Ray where a size was said', async () => {
+    const on = await booked(server, 'Gale');
+    await toTheTable(on);
+    const detector = on.screen.choices.detectors![0]!.id;
+    for (const [view, kind, more] of [
+      ['vdExtended', 'dicom', { as: inRle }], ['vdCompression', 'png', { size: { detector, right: 'left', lower: 'tail' } }], ['vdDistraction', 'jpeg', {}],
+    ] as const) await judge(on, await takeView(on, view, kind, more), 'accept');
+    await toBed(on);
+    const packedFilm = await (await on.as('operator')).bytes(`/api/orders/${on.id}/images/${on.screen.exposures[0]!.image}/file`);
+    const reader = await dispatch(on, on.study().id);
+    const files = await unzip(await reader.session.bytes(`${reader.path}/zip`));
+    const films = [1, 2, 3].map((n) => files.get(`DICOM/I000000${n}`)!);
+    expect(films.map((film) => checkDicom(film)).map(({ transferSyntax, sopClassUid, spacing }) => [transferSyntax, sopClassUid, spacing?.millimetres])).toEqual([
+      [EXPLICIT, sopClasses.dxForPresentation, [0.14, 0.14]], [EXPLICIT, sopClasses.dxForPresentation, [0.14, 0.14]], [EXPLICIT, sopClasses.secondaryCapture, undefined],
+    ]);
+    expect(checkDicom(packedFilm).compressed).toBe(true);
+    const [sent, was] = await Promise.all([greyOf(films[0]!), greyOf(packedFilm)]);
+    expect(Buffer.from(sent.values.buffer).equals(Buffer.from(was.values.buffer))).toBe(true);
+  }, 60_000);
+
+  it('of which one cannot be unpacked do not go without it: a person is told which, and what to do', async () => {
+    const on = await booked(server, 'Heron');
+    await toTheTable(on);
+    for (const [view, more] of [['vdExtended', {}], ['vdCompression', { as: inExtendedJpeg }], ['vdDistraction', {}]] as const) await judge(on, await takeView(on, view, 'dicom', more), 'accept');
+    await toBed(on);
+    await seal(on);
+    const mails = server.mail.to('films@threnfold.example').length;
+    await on.act('desk', 'send', on.study().id, {});
+    await server.settled();
+    expect(states(await on.look())).toEqual(['arrived', 'refused', 'arrived']);
+    expect(sending(on.screen).delivery).toMatchObject({ state: 'refused', films: [{}, { name: 'Compression, from below, attempt 1', words: expect.stringMatching(/cannot be unpacked here.*Send the package by another way/) }, {}] });
+    expect(on.screen.holds.map((hold) => hold.code)).toContain('SEND_UNCERTAIN');
+    expect(server.mail.to('films@threnfold.example')).toHaveLength(mails);
+  }, 60_000);
 });

@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import { checkDicom } from '#libs/dicom/check-dicom';
 import { copyForCentre } from '#libs/dicom/copy-for-centre';
 import { deIdentify } from '#libs/dicom/de-identify';
@@ -7,7 +8,7 @@ import { writeRadiograph } from '#libs/dicom/write-radiograph';
 import { drawPhantom } from '#seed/phantoms/draw-phantom';
 import { aFilm } from '#test/support/film';
 import { describeWithPeer } from '#test/support/peers';
-import { aRadiograph } from './support/a-film.js';
+import { aRadiograph, shades } from './support/a-film.js';
 import { DicomPrograms } from './support/dicom-programs.js';
 
 const told = { key: 'a secret of this test', number: 'P-1A2B3C4D', film: 'f'.repeat(64), dog: { number: 'D-000123', sex: 'female', neutered: false, breed: 'Karsby Spitz' }, view: { code: 'vdExtended', label: 'Extended, from below' } } as const;
@@ -43,6 +44,19 @@ describeWithPeer('dciodvfy', 'a film without its owner', () => {
     expect(checkDicom(copy)).toMatchObject({ patientName: 'P-1A2B3C4D', patientId: 'D-000123', studyDate: '2026-11-29', viewPosition: joint === 'hip' ? 'VD' : 'ML', species: 'Canine', spacing: undefined, studyInstanceUid: studyUid });
     const { values } = await picturePixels(picture, kind);
     expect((await greyOf(copy)).values.every((value, i) => value === values[i])).toBe(true);
+  });
+
+  const deep = () => sharp(shades(48, 64, 12), { raw: { width: 64, height: 48, channels: 1 } }).toColourspace('grey16').png().toBuffer();
+  it.each([['an 8-bit PNG', 'png', () => aFilm('png')], ['a 16-bit PNG', 'png', deep], ['a JPEG', 'jpeg', () => aFilm('jpeg')]] as const)('that is %s of a size that people have said is a valid Digital X-Ray object of each view', async (_, kind, made) => {
+    const picture = await made();
+    for (const [code, side, right, lower] of [['vdExtended', 'both', 'left', 'tail'], ['mlFlexedLeft', 'left', 'tail', 'toes'], ['ccRight', 'right', 'outside', 'toes']] as const) {
+      const { content } = await copyForCentre(picture, kind, { ...told, view: { code, label: 'A view', side }, day: '2026-11-29', instance: 2, stated: { pixelMm: 0.139, right, lower } });
+      const copy = Buffer.concat(content);
+      expect(programs.verify(copy)).toEqual({ kind: 'DXImageForPresentation', errors: [] });
+      expect(programs.read('dcmdump', ['+P', 'ImagerPixelSpacing', '+P', 'LossyImageCompression'], copy)).toMatch(kind === 'jpeg' ? /0\.139\\0\.139.*\[01\]/s : /0\.139\\0\.139.*\[00\]/s);
+      const [{ values }, theirs] = [await picturePixels(picture, kind), await greyOf(copy)];
+      expect(theirs.values.every((value, i) => value === values[i])).toBe(true);
+    }
   });
 
   it('drawn as a phantom of known size is a Digital X-Ray object to the centre too', async () => {

@@ -97,9 +97,10 @@ export class Road {
     return (this.screen = answer.body as OrderScreen);
   }
 
-  async upload(kind: 'png' | 'jpeg' | 'dicom' = 'png'): Promise<string> {
+  /** `as` makes another file of the film. */
+  async upload(kind: 'png' | 'jpeg' | 'dicom' = 'png', as: (film: Buffer) => Buffer = (film) => film): Promise<string> {
     const session = await this.as('operator');
-    const film = kind === 'dicom' ? aDicomFilm({ animalId: this.screen.dog.animalId, day: this.today }) : await aFilm(kind);
+    const film = as(kind === 'dicom' ? aDicomFilm({ animalId: this.screen.dog.animalId, day: this.today }) : await aFilm(kind));
     const { body } = await session.upload(`/api/orders/${this.id}/images`, film, `film.${kind}`).expect(201);
     return (body as Uploaded).image;
   }

@@ -1,3 +1,5 @@
+import type { z } from 'zod';
+import type { statedSize } from '#libs/contracts/film-size';
 import type { OwnerPage } from '#libs/contracts/screens/owner';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { questions } from '#libs/contracts/common';
@@ -59,11 +61,11 @@ export async function watch(road: Road): Promise<void> {
 }
 
 /** One film for every study of the order that has this view. */
-export async function takeView(road: Road, view: string, kind: 'png' | 'jpeg' | 'dicom' = 'png'): Promise<string> {
+export async function takeView(road: Road, view: string, kind: 'png' | 'jpeg' | 'dicom' = 'png', more: { as?: (film: Buffer) => Buffer; size?: z.input<typeof statedSize> } = {}): Promise<string> {
   await watch(road);
   const serves = road.screen.studies.filter((s) => findProtocol(s.protocol, s.version)!.views.some((v) => v.code === view)).map((s) => s.id);
-  const image = await road.upload(kind);
-  await road.act('operator', 'takeView', serves[0]!, { view, serves, image, marker: 'L', people: [road.slot.operator.id, road.slot.nurse.id], technique: { kv: 66, mas: 12, distanceCm: 110 } });
+  const image = await road.upload(kind, more.as);
+  await road.act('operator', 'takeView', serves[0]!, { view, serves, image, marker: 'L', people: [road.slot.operator.id, road.slot.nurse.id], technique: { kv: 66, mas: 12, distanceCm: 110 }, ...(more.size && { size: more.size }) });
   return road.screen.exposures.at(-1)!.id;
 }
 

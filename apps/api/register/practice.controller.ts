@@ -1,6 +1,7 @@
 import { Controller, Get, HttpCode, Post } from '@nestjs/common';
 import type { z } from 'zod';
 import { newChannel, type Channels } from '#libs/contracts/dispatch';
+import { detectorSize } from '#libs/contracts/film-size';
 import { newAccreditation, newCentre, newEquipment, newReader, newRoom, newStaff, newText, prices, type PracticeScreen } from '#libs/contracts/register';
 import { addAccreditation } from '#libs/register/practice/add-accreditation';
 import { addCentre } from '#libs/register/practice/add-centre';
@@ -12,6 +13,7 @@ import { addStaff } from '#libs/register/practice/add-staff';
 import { addText } from '#libs/register/practice/add-text';
 import { equipmentChecked, markEquipmentChecked } from '#libs/register/practice/mark-equipment-checked';
 import { practiceScreen } from '#libs/register/practice/practice-screen';
+import { stateDetectorSize } from '#libs/register/practice/state-detector-size';
 import { setPrices } from '#libs/register/practice/set-prices';
 import { askTrial } from '#libs/steps/dispatch/ask-trial';
 import { inviteReader } from '#libs/steps/messages/invite-reader';
@@ -47,6 +49,11 @@ export class PracticeController {
   @Post('equipment/:device/checked') @HttpCode(200)
   checked(@By() by: Actor, @Id('device') device: string, @Input(equipmentChecked) input: z.output<typeof equipmentChecked>): Promise<PracticeScreen> {
     return markEquipmentChecked(this.deps, by, device, input);
+  }
+
+  @Post('equipment/:device/pixels') @HttpCode(200)
+  pixels(@By() by: Actor, @Id('device') device: string, @Input(detectorSize) input: z.output<typeof detectorSize>): Promise<PracticeScreen> {
+    return stateDetectorSize(this.deps, by, device, input);
   }
 
   @Post('accreditations') @HttpCode(200)

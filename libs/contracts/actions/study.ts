@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, joint, sentence, sha256 } from '../common.js';
+import { statedSize } from '../film-size.js';
 import { day, field, nothing, pickOne, pickSome, why, yes } from './fields.js';
 
 const studyConsent = z.object({
@@ -39,6 +40,7 @@ export const studyActions = {
     people: pickSome('staff', 'Who was in the room'),
     technique: technique.default({}),
     marker: field(z.enum(['L', 'R', 'both', 'none']), 'Side marker seen in the image'),
+    size: statedSize.optional(),
   }),
   judgeView: z.object({ exposure: pickOne('exposures', 'Film'), verdict: field(z.enum(['accept', 'retake', 'undecided']), 'Verdict'), reasons: field(z.array(z.string().max(60)).max(8), 'Reasons', { pick: 'reasons' }).default([]) }),
   settleViews: z.object({ why }),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { answer, id, localTime, phone, question, sentence } from '../common.js';
+import { statedSize } from '../film-size.js';
 import { day, field, nothing, pickOne, pickSome, why, yes } from './fields.js';
 
 const transponders = field(z.array(z.string().trim().max(24)).max(3), 'Numbers read');
@@ -85,6 +86,7 @@ export const visitActions = {
   giveSheet: z.object({ to: field(z.string().trim().min(1).max(120), 'Explained to') }),
   sendHome: z.object({ with: field(z.string().trim().min(1).max(120), 'Collected by') }),
   assignFilm: z.object({ exposure: pickOne('exposures', 'Film'), serves: pickSome('studies', 'For which studies') }),
+  stateSize: z.object({ exposure: pickOne('exposures', 'Film'), size: statedSize.optional() }),
   disownFilm: z.object({ exposure: pickOne('exposures', 'Film'), reason: field(z.enum(['otherDog', 'testFilm']), 'Reason') }),
   markFilm: z.object({ exposure: pickOne('exposures', 'Film'), marks: z.array(mark).max(24, 'These are more marks than a film has.') }),
   logRoom: z.object({ exposure: pickOne('exposures', 'Film'), people: pickSome('staff', 'Who was in the room') }),

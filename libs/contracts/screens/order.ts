@@ -69,7 +69,12 @@ export const exposureView = z.object({
   people: z.array(z.string()),
   technique: z.record(z.string(), z.unknown()),
   marker: z.string().nullable(),
-  /** Size in pixels, and how large the file says they are; to set points on it. */
+  kind: z.enum(['dicom', 'png', 'jpeg']).nullable(),
+  /** Of a PNG or JPEG: how large its pixels are and which way it lies, as was said of it, and for which detector. */
+  stated: z.object({ pixelMm: z.number(), right: z.string(), lower: z.string(), detector: z.string() }).nullable(),
+  /** It is in a package, and nothing is said of it any more. */
+  sealed: z.boolean(),
+  /** Size in pixels, and how large the file says they are, or as was said; to set points on it. */
   picture: z.object({ width: z.int(), height: z.int(), spacing: z.object({ row: z.number(), column: z.number() }).optional() }).nullable(),
   /** What the file says of itself: the machine's exposure against its own target, and which way up the picture is. Nobody has checked it. */
   said: z.object({

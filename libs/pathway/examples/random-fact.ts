@@ -77,6 +77,7 @@ export const randomPayload: { [T in FactType]: (c: Chooser) => Payloads[T] } = {
   },
   roomLogged: (c) => ({ ...exposure(c), people: ['a'] }),
   filmMarked: (c) => ({ ...exposure(c), marking: c.of(['m1', 'm2']) }),
+  filmSized: (c) => ({ ...exposure(c), size: c.of([null, { pixelMm: 0.14, right: 'left', lower: 'tail' }]) }),
   exposureAssigned: (c) => ({ ...exposure(c), serves: c.of([['s1'], ['s2'], ['s1', 's2']]) }),
   exposureDisowned: (c) => ({ ...exposure(c), why: 'testFilm' }),
   imageChecked: (c) => ({ ...exposure(c), match: c.bool(), fields: [] }),

@@ -72,7 +72,7 @@ function fromOutside(c: Chooser, { facts, now }: Place, rules: Rules): Fact | nu
 const detours = new Set<Action>([
   'cancelOrder', 'recordDeath', 'recordHarm', 'erasePerson', 'recordTransfer', 'offerReferral', 'cancelVisit', 'recordMissed', 'turnAway',
   'endStudy', 'withdrawStudy', 'withdrawSedation', 'leaveStudyOut', 'disownFilm', 'rejectFilms', 'changeCentre', 'refuseResult', 'withdrawResult',
-  'stopImaging', 'settleViews', 'assignFilm', 'askAppeal', 'confirmAddressees',
+  'stopImaging', 'settleViews', 'assignFilm', 'stateSize', 'askAppeal', 'confirmAddressees',
 ]);
 const lateDetours = new Set<Action>(['rejectFilms', 'askAppeal', 'withdrawResult', 'refuseResult', 'stopImaging', 'settleViews']);
 const road = new Set<Action>([
@@ -152,7 +152,7 @@ function ownWords(action: Action, on: On, { facts, evaluation }: Place, c: Choos
     case 'recordReading': return { n: facts.length };
     case 'recordDrug': return { entry: fresh };
     case 'assignFilm': return { exposure: c.of(visit?.films ?? []).id, serves: evaluation.visits[on.id]?.studies };
-    case 'disownFilm': case 'logRoom': case 'markFilm': return { exposure: c.of(visit?.films ?? []).id };
+    case 'disownFilm': case 'logRoom': case 'markFilm': case 'stateSize': return { exposure: c.of(visit?.films ?? []).id };
     case 'consentStudy': return { purpose: 'study', centre: study?.centre, textVersion: study?.consentText, ...consent };
     case 'consentSendAll': return { purpose: 'sendAll', textVersion: 'all-1', ...consent };
     case 'withdrawStudy': return { purpose: 'study' };

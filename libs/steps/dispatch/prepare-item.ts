@@ -1,9 +1,8 @@
-import { buffer } from 'node:stream/consumers';
-import { copyForCentre } from '#libs/dicom/copy-for-centre';
 import type { Copy } from '#libs/dicom/de-identify';
-import { findProtocol } from '#libs/science/protocols/catalogue';
+import { CannotUnpackError } from '#libs/dicom/uncompressed';
 import type { WorkerDeps } from '../worker-deps.js';
-import type { Item } from './channels/channel.js';
+import { ItemRefusedError, type Item } from './channels/channel.js';
+import { copyOfFilm } from './copy-of-film.js';
 import { timesCalledBack, type Delivery, type ItemRow } from './delivery.js';
 import { deliveryKey } from './delivery-key.js';
 import { noteCopy } from './note-copy.js';
@@ -33,12 +32,12 @@ async function keyForFilm({ db }: WorkerDeps, delivery: Delivery, place: number,
   return times === 0 ? key : `${key} ${times}`;
 }
 
-async function filmCopy({ files }: WorkerDeps, { summary }: Delivery, place: number, key: string): Promise<Copy> {
-  const film = summary.films[place - 1]!;
-  const { number, breed, sex, neutered } = summary.dog;
-  const side = findProtocol(summary.study.protocol, summary.study.version)!.views.find((view) => view.code === film.view)?.side ?? 'both';
-  return copyForCentre(await buffer(await files.read(film.image)), film.kind as 'dicom' | 'png' | 'jpeg', {
-    key, number: summary.number, film: film.image, dog: { number, breed, sex: sex === 'male' ? 'male' : 'female', neutered },
-    view: { code: film.view, label: film.viewName, side }, day: film.imageDay, instance: place,
-  });
+/** A DICOM medium of general purpose holds films that are not compressed, and no others. */
+async function filmCopy({ files }: WorkerDeps, { kind, summary }: Delivery, place: number, key: string): Promise<Copy> {
+  try {
+    return await copyOfFilm(files, summary, place, { key, unpack: kind === 'media' });
+  } catch (error) {
+    if (!(error instanceof CannotUnpackError)) throw error;
+    throw new ItemRefusedError('It is compressed in a way that cannot be unpacked here, and a DICOM medium holds uncompressed films only. Send the package by another way; a practice manager enters it under Practice.');
+  }
 }

@@ -1,10 +1,14 @@
 import { createHash, randomUUID } from 'node:crypto';
 import { ageWords } from '../record/age-words.js';
+import type { ToldOfFilm } from '#libs/dicom/copy-for-centre';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { t } from '#libs/words/spoken';
 import { StepError } from '../record/step-error.js';
 import type { Stated, Work } from '../record/work.js';
+import { sizeOfFilm } from '../imaging/stated-size.js';
 import { filmsOf, type Film } from './films-of.js';
+
+type SaidSize = NonNullable<ToldOfFilm['stated']>;
 
 /** What the centre may know: the dog's number, breed, sex and age, never an owner, a practice or a room estimate. */
 export interface PackageSummary {
@@ -12,7 +16,7 @@ export interface PackageSummary {
   study: { protocol: string; version: string; name: string };
   dog: { number: string; breed: string; sex: string; neutered: boolean; ageAtImaging: string };
   imagedOn: string;
-  films: (Omit<Film, 'exposure'> & { viewName: string; kind: string; size: number; previewSha: string | null; width: number; height: number })[];
+  films: (Omit<Film, 'exposure'> & { viewName: string; kind: string; size: number; previewSha: string | null; width: number; height: number; stated?: SaidSize })[];
   remarks: string[];
 }
 
@@ -62,9 +66,10 @@ async function summaryOf(work: Work, study: { protocol: string; version: string 
     study: { protocol: protocol.code, version: protocol.version, name: protocol.name },
     dog: { number: transponder?.value ?? dog.animalId, breed: dog.breed, sex: dog.sex, neutered: dog.neutered, ageAtImaging: ageWords(dog.bornLatest.toISOString().slice(0, 10), imagedOn) },
     imagedOn,
-    films: films.map(({ exposure: _, ...film }) => {
+    films: films.map(({ exposure, ...film }) => {
       const image = images.find((i) => i.sha256 === film.image)!;
-      return { ...film, viewName: protocol.views.find((v) => v.code === film.view)?.label ?? film.view, kind: image.kind, size: image.size, previewSha: image.previewSha, width: image.width, height: image.height };
+      const stated = sizeOfFilm(work, exposure) as SaidSize | null;
+      return { ...film, viewName: protocol.views.find((v) => v.code === film.view)?.label ?? film.view, kind: image.kind, size: image.size, previewSha: image.previewSha, width: image.width, height: image.height, ...(stated && { stated }) };
     }),
     remarks: settled.map((why) => `Sent with views missing: ${why}`),
   };

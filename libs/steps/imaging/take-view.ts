@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { ActionInput } from '#libs/contracts/actions/all';
 import { localDay } from '#libs/pathway/zones';
 import { t } from '#libs/words/spoken';
 import { staffNames } from '../record/person-name.js';
@@ -6,10 +7,11 @@ import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 import type { Stated, Work } from '../record/work.js';
 import { refuseServing } from './film-of.js';
+import { sizedBy } from './stated-size.js';
 
 export const takeView = useCase('takeView', exposureOf);
 
-interface Taken { view: string; serves: string[]; image: string; people: string[]; technique: object; marker: string | null }
+interface Taken extends Pick<ActionInput<'takeView'>, 'size'> { view: string; serves: string[]; image: string; people: string[]; technique: object; marker: string | null }
 
 /**
  * One exposure, of an image that was uploaded to this order or came to it from the machine. One film may serve several studies
@@ -32,6 +34,7 @@ export async function exposureOf(work: Work, on: string, input: Taken): Promise<
       type: 'exposureTaken', visit, exposure, view: input.view, serves, image: input.image, imageDay, people: input.people,
       detail: { names: await staffNames(work, input.people), technique: input.technique, marker: input.marker },
     },
+    ...(input.size ? [await sizedBy(work, { exposure, view: input.view, kind: image.kind }, input.size)] : []),
     ...(image.kind === 'dicom' || unmatched.length > 0 ? [{ type: 'imageChecked' as const, exposure, match: differs.length === 0, fields: differs }] : []),
   ];
 }

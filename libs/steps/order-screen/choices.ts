@@ -21,6 +21,7 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
     operators: staff('radiographer', 'vet'),
     nurses: staff('nurse'),
     rooms: source.rooms,
+    detectors: source.detectors.map((x) => ({ id: x.id, name: t('{name}, pixels of {mm, number, ::.####} mm', { name: x.name, mm: x.pixelMm }) })),
     people: [...people.values()],
     authorities: source.authorities.map((a) => ({ id: a.id, name: t('{agent} for {owner}', { agent: a.agent, owner: a.owner }), hint: t('{join}, until {until}', { join: a.covers.map((c) => COVERED[c] ?? c).join(', '), until: spokenDay(a.until) }) })),
     practices: source.directory.filter((q) => q.id !== order.practice).map((q) => ({ id: q.id, name: q.name, hint: q.place })),

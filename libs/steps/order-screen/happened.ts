@@ -54,6 +54,7 @@ const words: Words = {
   exposureTaken: (f, n) => t('Film taken: {view}', { view: n(f.view) }),
   roomLogged: () => t('People in the room logged'),
   filmMarked: () => t('Points set on a film'),
+  filmSized: (f) => (f.size ? t('Pixels of a picture said to be {size, number, ::.####} mm, as for {detector}', { size: f.size.pixelMm, detector: d(f, 'detector') }) : t('Size of a picture’s pixels taken back')),
   exposureAssigned: () => t('Film assigned'),
   exposureDisowned: (f) => t('Film taken out: {which}', { which: f.why === 'otherDog' ? t('another dog') : t('test film') }),
   imageChecked: (f) => (f.match ? t('Image fits the order') : t('Image differs: {join}', { join: f.fields.join(', ') })),

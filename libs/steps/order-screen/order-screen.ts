@@ -10,6 +10,7 @@ import { documentName } from '../report/document-name.js';
 import { filmsOf } from '../dispatch/films-of.js';
 import { servedBy } from '../imaging/film-of.js';
 import { pictureOf } from '../imaging/picture-of.js';
+import { sizeOfFilm } from '../imaging/stated-size.js';
 import { withRules } from '../record/order-record.js';
 import type { Work } from '../record/work.js';
 import { incidentWords } from '../incident/open-incident.js';
@@ -73,6 +74,7 @@ type Seen = Pick<Work, 'facts' | 'evaluation' | 'order' | 'now'>;
 function exposures(work: Seen, source: ScreenSource, names: Record<string, string>): OrderScreen['exposures'] {
   const disowned = new Set(work.facts('exposureDisowned').map((f) => f.exposure));
   const attempts = new Map(Object.keys(work.evaluation.studies).flatMap((s) => filmsOf(work as Work, s)).map((f) => [f.exposure, f.attempt]));
+  const sealed = new Set(work.facts('packageSealed').flatMap((f) => f.exposures));
   return work.facts('exposureTaken').map((f) => ({
     id: f.exposure, visit: f.visit, view: f.view, viewName: names[f.view] ?? f.view, attempt: attempts.get(f.exposure) ?? 1, at: f.at, image: f.image,
     previewable: source.images.some((i) => i.sha === f.image && i.preview !== null),
@@ -82,7 +84,10 @@ function exposures(work: Seen, source: ScreenSource, names: Record<string, strin
     people: (work.facts('roomLogged').filter((r) => r.exposure === f.exposure).at(-1)?.detail?.names ?? f.detail?.names ?? []) as string[],
     technique: (f.detail?.technique ?? {}) as Record<string, unknown>,
     marker: (f.detail?.marker as string | undefined) ?? null,
-    picture: pictureIn(source, f.image),
+    kind: source.images.find((i) => i.sha === f.image)?.kind ?? null,
+    stated: statedOf(work, f.exposure),
+    sealed: sealed.has(f.exposure),
+    picture: pictureIn(source, f.image, sizeOfFilm(work, f.exposure)),
     said: saidOfFilm(source.images.find((i) => i.sha === f.image)?.said ?? {}),
     marked: work.order.facts.filter((m) => m.type === 'filmMarked' && m.exposure === f.exposure).map((m) => ({ at: m.at, by: m.byName })),
   }));
@@ -97,9 +102,14 @@ function arrived({ facts }: Seen, source: ScreenSource): OrderScreen['arrived'] 
   }));
 }
 
-function pictureIn({ images }: ScreenSource, sha: string) {
+function pictureIn({ images }: ScreenSource, sha: string, said: { pixelMm: number } | null) {
   const image = images.find((i) => i.sha === sha);
-  return image ? pictureOf(image) : null;
+  return image ? pictureOf(image, said) : null;
+}
+
+function statedOf({ facts }: Seen, exposure: string): OrderScreen['exposures'][number]['stated'] {
+  const said = facts('filmSized').findLast((f) => f.exposure === exposure);
+  return said?.size ? { ...said.size, detector: typeof said.detail?.detector === 'string' ? said.detail.detector : '' } : null;
 }
 
 function lastVerdicts({ facts }: Seen, exposure: string): { study: string; verdict: 'accept' | 'retake'; reasons: string[] }[] {

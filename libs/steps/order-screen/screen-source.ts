@@ -18,7 +18,7 @@ export interface ScreenSource {
   problems: { id: string; job: string; words: string; at: string }[];
   /** By sending. */
   deliveries: Record<string, DeliveryView>;
-  images: { sha: string; preview: string | null; width: number; height: number; rowMm: number | null; columnMm: number | null; said: Partial<KeptWords> }[];
+  images: { sha: string; kind: 'dicom' | 'png' | 'jpeg'; preview: string | null; width: number; height: number; rowMm: number | null; columnMm: number | null; said: Partial<KeptWords> }[];
   /** Images that an X-ray machine sent, named or not. */
   arrived: { image: string; at: string; from: string; previewable: boolean; imageDay: string | null; patientId: string | null; said: { viewPosition?: string; laterality?: string; procedures?: string[] }; width: number; height: number }[];
   /** What machines said of their own work, in its order; `here` are the images that it names and that came. */
@@ -26,6 +26,8 @@ export interface ScreenSource {
   marks: RoomMarks[];
   staff: { id: string; name: string; roles: string[] }[];
   rooms: { id: string; name: string }[];
+  /** X-ray machines of which somebody has said how large their pixels are. */
+  detectors: { id: string; name: string; pixelMm: number }[];
   directory: { id: string; name: string; place: string }[];
   authorities: { id: string; agent: string; owner: string; covers: string[]; until: string }[];
   prices: Prices | null;

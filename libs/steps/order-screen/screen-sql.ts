@@ -20,7 +20,7 @@ SELECT ${RECORD} AS record, ${DOG} AS dog,
       'notes', COALESCE((SELECT jsonb_agg(jsonb_build_object('id', n.send_id, 'words', n.note->>'words', 'reasons', COALESCE(n.note->'reasons', '[]'), 'films', jsonb_array_length(n.note->'films'), 'state', n.state, 'says', n.words,
           'told', (SELECT jsonb_build_object('at', ${at('f.at')}, 'by', f.by_name, 'how', f.body->>'how', 'whom', f.body->'detail'->>'whom') FROM fact f WHERE f.order_id = o.id AND f.type = 'noteTold' AND f.body->>'note' = n.send_id::text LIMIT 1)) ORDER BY n.touched_at) FROM delivery n WHERE n.order_id = o.id AND n.note->>'of' = v.send_id::text), '[]')))
     FROM delivery v WHERE v.order_id = o.id AND v.note IS NULL), '{}') AS deliveries,
-  COALESCE((SELECT jsonb_agg(jsonb_build_object('sha', i.sha256, 'preview', i.preview_sha, 'width', i.width, 'height', i.height, 'rowMm', i.row_mm, 'columnMm', i.column_mm, 'said', i.said)) FROM image i WHERE i.order_id = o.id), '[]') AS images,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('sha', i.sha256, 'kind', i.kind, 'preview', i.preview_sha, 'width', i.width, 'height', i.height, 'rowMm', i.row_mm, 'columnMm', i.column_mm, 'said', i.said)) FROM image i WHERE i.order_id = o.id), '[]') AS images,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('image', i.sha256, 'at', ${at('r.at')}, 'from', c.name, 'previewable', i.preview_sha IS NOT NULL, 'imageDay', i.image_day, 'patientId', i.patient_id, 'said', r.said, 'width', i.width, 'height', i.height) ORDER BY r.at, r.id)
     FROM received_image r JOIN console c ON c.id = r.console_id JOIN image i ON i.order_id = o.id AND i.sha256 = r.sha256 WHERE COALESCE(r.order_id, r.settled_order) = o.id AND r.left_out_at IS NULL), '[]') AS arrived,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('step', p.sop_uid, 'at', ${at('p.at')}, 'from', c.name, 'state', p.state, 'said', p.said,
@@ -29,6 +29,8 @@ SELECT ${RECORD} AS record, ${DOG} AS dog,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('exposure', k.exposure, 'picture', k.picture, 'marks', k.marks, 'at', ${at('k.at')}) ORDER BY k.at) FROM room_mark k WHERE k.order_id = o.id), '[]') AS marks,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', s.id, 'name', s.name, 'roles', s.roles) ORDER BY s.name) FROM staff s WHERE s.practice_id = $4::uuid AND s.active), '[]') AS staff,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', r.id, 'name', r.name) ORDER BY r.name) FROM room r WHERE r.practice_id = $4::uuid), '[]') AS rooms,
+  COALESCE((SELECT jsonb_agg(jsonb_build_object('id', e.id, 'name', e.name, 'pixelMm', z.pixel_mm) ORDER BY e.name) FROM equipment e
+    CROSS JOIN LATERAL (SELECT x.pixel_mm FROM detector_size x WHERE x.equipment_id = e.id ORDER BY x.seq DESC LIMIT 1) z WHERE e.practice_id = $4::uuid AND z.pixel_mm IS NOT NULL), '[]') AS detectors,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', q.id, 'name', q.name, 'place', q.place)) FROM app.practice_directory() q), '[]') AS directory,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', u.id, 'agent', a.name, 'owner', w.name, 'covers', u.covers, 'until', u.valid_until) ORDER BY a.name) FROM authority u JOIN person a ON a.id = u.agent_id JOIN person w ON w.id = u.owner_id WHERE u.dog_id = o.dog_id AND u.ended_at IS NULL), '[]') AS authorities,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', n.id, 'kind', n.kind, 'openedAt', ${at('n.opened_at')}, 'openedBy', n.opened_by, 'closedAt', ${at('n.closed_at')}, 'closedBy', n.closed_by, 'words', n.words) ORDER BY n.opened_at) FROM incident n WHERE n.order_id = o.id), '[]') AS incidents,

@@ -5,6 +5,7 @@ import type { Mark } from '#libs/science/measurement/check-marks';
 import { t } from '#libs/words/spoken';
 import { filmOf } from '../imaging/film-of.js';
 import { pictureOf } from '../imaging/picture-of.js';
+import { sizeOfFilm } from '../imaging/stated-size.js';
 import { badInput } from '../record/step-error.js';
 import { useCase } from '../record/use-case.js';
 
@@ -15,7 +16,7 @@ export const markFilm = useCase('markFilm', async (work, on, input) => {
   if (taken.visit !== on) throw badInput('exposure', t('This visit has no such film. Choose one that was taken in it.'));
   const image = await tx.image.findUnique({ where: { orderId_sha256: { orderId: order.id, sha256: taken.image } } });
   if (!image) throw badInput('exposure', t('The picture of this film is not here, so nothing can be measured on it.'));
-  const picture = pictureOf(image);
+  const picture = pictureOf(image, sizeOfFilm(work, input.exposure));
   const marks = input.marks.map(({ kind, side, points }) => ({ kind, points, ...(side ? { side } : {}) })) as Mark[];
   try {
     refuseMarks({ view: taken.view, picture, marks });

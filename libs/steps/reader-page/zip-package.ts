@@ -2,10 +2,9 @@ import { createHash } from 'node:crypto';
 import type { Readable } from 'node:stream';
 import { buffer } from 'node:stream/consumers';
 import yazl from 'yazl';
-import { deIdentify } from '#libs/dicom/de-identify';
 import type { FileStore } from '#libs/platform/files/file-store';
 import { asJson, extensionOf } from '#libs/platform/files/zip-of';
-import type { PackageSummary } from '../dispatch/seal-package.js';
+import { copyOfFilm } from '../dispatch/copy-of-film.js';
 import type { ReaderPackage } from './packages.js';
 
 /** About how many bytes it will have: films are not packed any smaller, and what is beside them is little. */
@@ -24,8 +23,8 @@ function zipPackage(files: FileStore, p: ReaderPackage): Readable {
   void (async () => {
     const listed = [];
     for (const [i, film] of films.entries()) {
-      const file = `${String(i + 1).padStart(2, '0')}-${film.view}-${film.attempt}.${extensionOf(film.kind)}`;
-      const content = blindCopy(await buffer(await files.read(film.image)), p, film);
+      const { kind, content } = await blindCopy(files, p, i);
+      const file = `${String(i + 1).padStart(2, '0')}-${film.view}-${film.attempt}.${extensionOf(kind)}`;
       zip.addBuffer(content, file, { mtime, compress: false });
       listed.push({ file, sha256: sha256(content), sealed: film.image, size: content.length, view: film.view, attempt: film.attempt, accepted: film.accepted });
     }
@@ -35,12 +34,11 @@ function zipPackage(files: FileStore, p: ReaderPackage): Readable {
   return zip.outputStream as Readable;
 }
 
-/** An X-ray machine writes into its file whose dog it is; the centre reads blind. A picture carries nothing of the kind. */
-function blindCopy(content: Buffer, { id, summary }: ReaderPackage, film: PackageSummary['films'][number]): Buffer {
-  if (film.kind !== 'dicom') return content;
-  const { number, breed, sex, neutered } = summary.dog;
-  const copy = deIdentify(content, { key: id, number: summary.number, film: film.image, dog: { number, breed, sex: sex === 'male' ? 'male' : 'female', neutered }, view: { code: film.view, label: film.viewName } });
-  return Buffer.concat(copy.content);
+/** An X-ray machine writes into its file whose dog it is; the centre reads blind. A picture carries nothing of the kind, and stays one unless people have said how large its pixels are. */
+async function blindCopy(files: FileStore, { id, summary }: ReaderPackage, i: number): Promise<{ kind: string; content: Buffer }> {
+  const { kind, image, stated } = summary.films[i]!;
+  if (kind !== 'dicom' && !stated) return { kind, content: await buffer(await files.read(image)) };
+  return { kind: 'dicom', content: Buffer.concat((await copyOfFilm(files, summary, i + 1, { key: id })).content) };
 }
 
 const sha256 = (content: Buffer): string => createHash('sha256').update(content).digest('hex');

@@ -9,6 +9,7 @@ import { assignImage, newMachine, setAsideImage } from '#libs/contracts/gateway'
 import { newKey, newWebhook } from '#libs/contracts/integrations';
 import { answerOffer, joinWaiting } from '#libs/contracts/waiting';
 import { groupOptionsAsked, newGroupBooking } from '#libs/contracts/group-booking';
+import { detectorSize } from '#libs/contracts/film-size';
 import { addIdentifier, addPersonRole, newAccreditation, newCentre, newDog, newEquipment, newPerson, newReader, newRoom, newStaff, newText, prices, renameDog } from '#libs/contracts/register';
 import { newDataRequest, requestClosed, requestExtended, requestNoted, requestVerified } from '#libs/contracts/requests';
 import { mergeDogs, newAuthority, newClosure, reachableDays, startClosing } from '#libs/contracts/people';
@@ -74,6 +75,7 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/practice/rooms': { takes: newRoom, from: 'staff' },
   'POST /api/practice/equipment': { takes: newEquipment, from: 'staff' },
   'POST /api/practice/equipment/:device/checked': { takes: equipmentChecked, from: 'staff' },
+  'POST /api/practice/equipment/:device/pixels': { takes: detectorSize, from: 'staff' },
   'POST /api/practice/accreditations': { takes: newAccreditation, from: 'staff' },
   'POST /api/practice/texts': { takes: newText, from: 'staff' },
   'POST /api/practice/prices': { takes: prices, from: 'staff' },

@@ -2,7 +2,7 @@ import type pg from 'pg';
 
 /** Whose row it is, in SQL over the row `t`; null for nobody's. */
 export const OWNER_OF: Record<string, string> = {
-  practice: 't.id', staff: 't.practice_id', room: 't.practice_id', equipment: 't.practice_id', accreditation: 't.practice_id', approved_text: 't.practice_id',
+  practice: 't.id', staff: 't.practice_id', room: 't.practice_id', equipment: 't.practice_id', detector_size: 't.practice_id', accreditation: 't.practice_id', approved_text: 't.practice_id',
   person: 't.practice_id', dog: 't.practice_id', dog_name: 't.practice_id', dog_identifier: 't.practice_id', stud_book_number: 't.practice_id', dog_role: 't.practice_id',
   orders: 't.practice_id', slot: 't.practice_id', message: 't.practice_id', captured_mail: 't.practice_id', audit: 't.practice_id', link: 't.practice_id', package: 't.practice_id',
   data_request: 't.practice_id', data_request_event: 't.practice_id', tombstone: 't.practice_id', order_access: 't.practice_id', visit: byOrder(), study: byOrder(), fact: byOrder(), image: byOrder(), room_mark: byOrder(), document: byOrder(), problem: byOrder(),

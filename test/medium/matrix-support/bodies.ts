@@ -92,6 +92,7 @@ export const bodies: Bodies = {
   sendHome: (road) => ({ with: road.dog.person.name }),
   assignFilm: (road) => ({ exposure: film(road), serves: [study(road)] }),
   disownFilm: (road) => ({ exposure: film(road), reason: 'testFilm' }),
+  stateSize: (road) => ({ exposure: film(road) }),
   markFilm: (road) => ({ exposure: factsOf(road, 'exposureTaken').find((f) => f.view === 'vdExtended')?.exposure ?? NONE, marks: [{ kind: 'midline', points: [{ x: 500, y: 100 }, { x: 500, y: 600 }] }] }),
   logRoom: (road) => ({ exposure: film(road), people: [road.lane.operator.id] }),
 

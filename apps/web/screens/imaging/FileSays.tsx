@@ -1,3 +1,4 @@
+import { wayWords } from '../../film/way-words.js';
 import { t } from '../../words/t.js';
 import type { Exposure } from './view-rows.js';
 
@@ -39,17 +40,11 @@ function against(percent: number): string {
   return percent > 0 ? t('{percent, number} % more than it aims for', { percent }) : t('{percent, number} % less than it aims for', { percent: -percent });
 }
 
-const WAYS: Record<string, string> = {
-  left: 'the dog’s left', right: 'the dog’s right', head: 'the head', tail: 'the tail', back: 'the back', belly: 'the belly', nose: 'the nose', midline: 'the middle of the dog',
-  outside: 'the outside of the limb', body: 'the body', toes: 'the toes', palm: 'the back of the fore paw', sole: 'the sole of the hind paw',
-};
-
 function OrientationSays({ orientation: { right, foot, asOfPeople } }: { orientation: NonNullable<Said['orientation']> }) {
-  const way = (direction: string) => t.known(WAYS[direction] ?? direction);
   return (
     <>
       <p className="small">
-        {t('To the right edge: {way}.', { way: way(right) })} {t('To the lower edge: {way}.', { way: way(foot) })} {asOfPeople && t('It is written in the letters for people, as the machine is not set up for animals.')}
+        {t('To the right edge: {way}.', { way: wayWords(right) })} {t('To the lower edge: {way}.', { way: wayWords(foot) })} {asOfPeople && t('It is written in the letters for people, as the machine is not set up for animals.')}
       </p>
       <p className="small quiet">{t('A file does not know when a plate was turned. Where it differs from the side marker in the picture, the marker counts.')}</p>
     </>

@@ -2,13 +2,14 @@ import { isActionName } from '#libs/contracts/actions/all';
 import type { NextAction, OrderScreen, VisitView, WordedHold } from '#libs/contracts/screens/order';
 import { sentence } from '../../design/format.js';
 import { t } from '../../words/t.js';
+import { maySaySize } from './record/picture-film.js';
 
 /** Turns and ends of the road: possible, but not what the day is for. */
 const detours = new Set([
   'addStudy', 'namePayer', 'confirmAddressees', 'cancelOrder', 'openVisit', 'offerReferral', 'recordTransfer', 'agreeTransfer', 'handOver', 'recordDeath', 'recordHarm',
   'nameCaseOwner', 'liftSilence', 'liftLegalHold', 'erasePerson', 'answerStatistics', 'cancelVisit', 'recordMissed', 'leaveStudyOut', 'withdrawSedation', 'turnAway',
   'withdrawStudy', 'endStudy', 'settleViews', 'changeCentre', 'recordCause', 'clearCause', 'setPhoneFirst', 'refuseResult', 'withdrawResult', 'recordOutcome', 'askAppeal', 'closeAppeal',
-  'assignFilm', 'disownFilm', 'logRoom', 'recordEvent', 'checkFitness', 'enterResult', 'rejectFilms', 'acknowledge', 'takeChase', 'judgeAnswers', 'settleIdentity',
+  'assignFilm', 'stateSize', 'disownFilm', 'logRoom', 'recordEvent', 'checkFitness', 'enterResult', 'rejectFilms', 'acknowledge', 'takeChase', 'judgeAnswers', 'settleIdentity',
 ]);
 
 const known = (n: NextAction) => isActionName(n.action);
@@ -20,7 +21,7 @@ export type Sorted = { now: NextAction[]; also: NextAction[]; others: NextAction
 
 /** What this person can do next, apart from what stands elsewhere on the page already. */
 export function sortActions(screen: OrderScreen, shownElsewhere: readonly NextAction[]): Sorted {
-  const free = screen.next.filter((n) => known(n) && !onPage.has(n.action) && !shownElsewhere.includes(n));
+  const free = screen.next.filter((n) => known(n) && !onPage.has(n.action) && !shownElsewhere.includes(n) && !(n.action === 'stateSize' && !screen.exposures.some((e) => e.visit === n.on.id && maySaySize(e))));
   const yours = free.filter((n) => n.yours);
   return {
     now: yours.filter((n) => n.allowed && !aside(screen, n)).sort((a, b) => Number(anyTime(a)) - Number(anyTime(b))),

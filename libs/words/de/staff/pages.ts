@@ -11,6 +11,7 @@ import { desk } from './pages/desk.js';
 import { dogs } from './pages/dogs.js';
 import { fees } from './pages/fees.js';
 import { fileSays } from './pages/file-says.js';
+import { filmSize } from './pages/film-size.js';
 import { forms } from './pages/forms.js';
 import { help } from './pages/help.js';
 import { integrations } from './pages/integrations.js';
@@ -29,7 +30,7 @@ import { unmatched } from './pages/unmatched.js';
 
 /** What stands on the pages of those who sign in, in German, by the English sentence. A browser loads it when they read German. */
 export const pages = {
-  ...around, ...bills, ...booking, ...breeds, ...centres, ...certificate, ...channels, ...common, ...contracts, ...desk, ...dogs, ...fees, ...fileSays,
+  ...around, ...bills, ...booking, ...breeds, ...centres, ...certificate, ...channels, ...common, ...contracts, ...desk, ...dogs, ...fees, ...fileSays, ...filmSize,
   ...forms, ...help, ...integrations, ...mailbox, ...marks, ...order, ...outcome, ...practice, ...readers, ...reading, ...requests, ...resultsIn, ...room, ...scheme,
   ...unmatched,
 } as const;

@@ -11,6 +11,7 @@ import { t } from '../../../words/t.js';
 import { ActionEntryForm } from './ActionEntryForm.js';
 import { ArrivedPicture } from '../record/Arrived.js';
 import { choicesFor, studyOf, type FormProps } from './form-props.js';
+import { PixelSizeFields } from './PixelSizeFields.js';
 import { TechniqueFields } from './TechniqueFields.js';
 import { UploadField } from './UploadField.js';
 import { optionWords } from './option-words.js';
@@ -38,6 +39,7 @@ export function TakeViewForm(props: FormProps) {
         onChange={(v) => {
           view.onChange(v);
           if (v) entry.set('serves', serving(screen.studies, v));
+          entry.set('size', undefined);
         }}
       />
       <CheckboxGroup label={t('For which studies')} options={choicesFor(screen, 'studies')} {...entry.field('serves')} />
@@ -50,6 +52,7 @@ export function TakeViewForm(props: FormProps) {
           onChange={(image) => {
             setFrom(image);
             entry.set('image', image === FILE ? uploaded?.image : image);
+            entry.set('size', undefined);
           }}
           error={undefined}
         />
@@ -65,9 +68,11 @@ export function TakeViewForm(props: FormProps) {
           onUploaded={(u) => {
             setUploaded(u);
             entry.set('image', u?.image);
+            entry.set('size', undefined);
           }}
         />
       )}
+      {!arrived && uploaded && uploaded.kind !== 'dicom' && <PixelSizeFields screen={screen} view={view.value} value={entry.values.size} onChange={(size) => entry.set('size', size)} error={entry.error} />}
       <RadioChoice label={t('Side marker seen in the image')} size="tablet" options={markers()} {...entry.field('marker')} />
       <CheckboxGroup label={t('Who was in the room')} size="tablet" options={choicesFor(screen, 'staff')} {...entry.field('people')} />
       <TechniqueFields value={entry.values.technique ?? {}} onChange={(written) => entry.set('technique', written)} error={(name) => entry.error(`technique.${name}`)} />

@@ -18,6 +18,7 @@ import { ResultForm } from './ResultForm.js';
 import { ScanForm } from './ScanForm.js';
 import { SheetForm } from './SheetForm.js';
 import { TakeViewForm } from './TakeViewForm.js';
+import { StateSizeForm } from './StateSizeForm.js';
 import { t } from '../../../words/t.js';
 
 const made: Partial<Record<ActionName, ComponentType<FormProps>>> = {
@@ -35,6 +36,7 @@ const made: Partial<Record<ActionName, ComponentType<FormProps>>> = {
   recordDrug: DrugForm,
   takeView: TakeViewForm,
   judgeView: JudgeForm,
+  stateSize: StateSizeForm,
   signRecovery: RecoveryForm,
   giveSheet: SheetForm,
   enterResult: ResultForm,

@@ -4,6 +4,7 @@ import { list, momentAt, plain } from '../../../design/format.js';
 import { t } from '../../../words/t.js';
 import { studyName } from '../next-actions.js';
 import { Film } from './Film.js';
+import { FilmSize } from './FilmSize.js';
 import type { PageSentence } from '#libs/words/de/staff/page-words';
 import { HERE, Told } from '../../../words/Told.js';
 
@@ -33,6 +34,7 @@ export function Films({ screen }: { screen: OrderScreen }) {
               ))}
               {e.serves.length > 1 && <p>{t('Serves {studies}.', { studies: list(e.serves.map(nameOf)) })}</p>}
               {e.people.length > 0 ? <p>{t('In the room: {people}.', { people: list(e.people) })}</p> : !e.disowned && <p className="label">{t('Who was in the room is not written down yet.')}</p>}
+              <FilmSize film={e} />
               {technique(e.technique) && <p className="num">{technique(e.technique)}</p>}
             </div>
           </li>
