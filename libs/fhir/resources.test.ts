@@ -1,4 +1,4 @@
-import type { DiagnosticReport, Observation, Resource } from '@medplum/fhirtypes';
+import type { DiagnosticReport, ImagingStudy, Observation, Resource } from '@medplum/fhirtypes';
 import fc from 'fast-check';
 import type { Joint } from '#libs/contracts/common';
 import { evaluate } from '#libs/pathway/evaluate';
@@ -8,13 +8,14 @@ import { walk } from '#libs/pathway/examples/walk';
 import { fact } from '#libs/pathway/examples/random-fact';
 import type { Fact } from '#libs/pathway/facts';
 import { pictureOf } from '#libs/pathway/picture';
+import { sopClasses } from '#libs/dicom/uids';
 import { faultsOf } from '#test/support/fhir-definitions';
 import { capabilityStatement } from './capability-statement.js';
 import { outcome } from './outcome.js';
 import { patient, replacedPatient } from './patient.js';
 import { relatedPerson } from './related-person.js';
 import { currentOf, orderTypes, versionsOf, type OrderType } from './resources.js';
-import type { FhirDog, FhirOrder, FhirPerson } from './source.js';
+import type { FhirDog, FhirImage, FhirOrder, FhirPerson } from './source.js';
 
 const { examples, rules } = readExamples();
 const BASE = 'https://cotyla.example/fhir';
@@ -27,6 +28,8 @@ const dog: FhirDog = {
 };
 const owner: FhirPerson = { role: 'owner', id: '22222222-2222-4222-8222-222222222222', person: 'owner', dog: dog.id, from: '2025-05-01', until: null, name: 'Ada Wist', email: 'ada@wist.example', phone: '1234', address: 'Lane 1', erased: false };
 
+const dicomOf = (n: number, series = '2.25.7'): FhirImage => ({ kind: 'dicom', modality: 'CR', sopClassUid: sopClasses.cr, sopInstanceUid: `2.25.1${n}`, seriesInstanceUid: series });
+
 function orderOf(given: Fact[], joints: Record<string, Joint[]> = {}, more: Partial<FhirOrder> = {}): FhirOrder {
   // Visits are UUIDs in the database, and give the study number of their films.
   const visits = [...new Set(given.flatMap((f) => (f.type === 'visitOpened' ? [f.visit] : [])))];
@@ -34,7 +37,7 @@ function orderOf(given: Fact[], joints: Record<string, Joint[]> = {}, more: Part
   const none: Joint[] = [{ joint: 'left', reason: 'position' }, { joint: 'right', reason: 'position' }];
   return {
     id: '33333333-3333-4333-8333-333333333333', accession: 'WS26-1', changed: NOW, dog, picture: pictureOf(facts, rules), evaluation: evaluate(facts, NOW, rules), practices: { 'p-mill': { name: 'Mill', zone: 'Europe/Vienna' } }, centres: {},
-    joints: new Map(facts.flatMap((f) => (f.type === 'resultArrived' ? [[f.result, joints[f.result] ?? none] as const] : []))), standings: new Map(), people: [owner], base: BASE, ...more,
+    joints: new Map(facts.flatMap((f) => (f.type === 'resultArrived' ? [[f.result, joints[f.result] ?? none] as const] : []))), standings: new Map(), people: [owner], base: BASE, images: new Map(facts.flatMap((f, n) => (f.type === 'exposureTaken' ? [[f.image, n % 2 ? { kind: 'png' } : dicomOf(n)] as const] : []))), ...more,
   };
 }
 const all = (order: FhirOrder): Resource[] => orderTypes.flatMap((type) => versionsOf(order, type));
@@ -94,6 +97,45 @@ describe('dogs and people', () => {
     const facts = read('hipLaxity', say('consentGiven', { purpose: 'study', study: 's1', textVersion: 'lax-1', answer: 'yes', signer: 'owner', signerRole: 'owner' }));
     expect(JSON.stringify(all(orderOf(facts)))).toContain('Wist');
     expect(JSON.stringify(all(orderOf(facts, {}, { people: [] })))).not.toContain('Wist');
+  });
+});
+
+describe('films', () => {
+  const taken = (exposure: string, view: string) => say('exposureTaken', { visit: 'v1', exposure, image: exposure, view, serves: ['s1'], imageDay: '2026-11-01', people: ['a'] });
+  const opened = (protocol: string) => read(protocol).slice(0, 3);
+  const studyOf = (facts: Fact[], images: [string, FhirImage][]) => {
+    const order = orderOf(facts, {}, { images: new Map(images) });
+    expect(faults(all(order))).toEqual([]);
+    return currentOf(order, 'ImagingStudy')[0] as ImagingStudy;
+  };
+
+  it('of DICOM files stand in the series of their files, each with its own numbers', () => {
+    const told = studyOf([...opened('hipLaxity'), taken('e1', 'vdExtended'), taken('e2', 'vdCompression'), taken('e3', 'vdDistraction')], [['e1', dicomOf(1)], ['e2', dicomOf(2)], ['e3', dicomOf(3, '2.25.8')]]);
+    expect(told).toMatchObject({ numberOfSeries: 2, numberOfInstances: 3, modality: [{ code: 'CR' }] });
+    expect(told.series).toMatchObject([
+      { uid: '2.25.7', number: 1, numberOfInstances: 2, bodySite: { code: '24136001' }, laterality: { code: '51440002' }, instance: [{ uid: '2.25.11', number: 1, sopClass: { code: `urn:oid:${sopClasses.cr}` } }, { uid: '2.25.12', number: 2 }] },
+      { uid: '2.25.8', number: 2, numberOfInstances: 1, instance: [{ uid: '2.25.13' }] },
+    ]);
+  });
+
+  it('of pictures are what they leave as: Digital X-Ray where a size was said and not taken back', () => {
+    const sized = (exposure: string, size: { pixelMm: number; right: string; lower: string } | null) => say('filmSized', { exposure, size });
+    const size = { pixelMm: 0.14, right: 'tail', lower: 'toes' };
+    const told = studyOf(
+      [...opened('elbow'), taken('e1', 'mlFlexedLeft'), taken('e2', 'mlFlexedRight'), taken('e3', 'ccRight'), sized('e1', size), sized('e2', size), sized('e2', null)],
+      [['e1', { kind: 'png' }], ['e2', { kind: 'jpeg' }], ['e3', { kind: 'png' }]]);
+    expect(told.series).toMatchObject([
+      { modality: { code: 'DX' }, bodySite: { code: '16953009' }, laterality: { code: '419161000' }, instance: [{ sopClass: { code: `urn:oid:${sopClasses.dxForPresentation}` } }] },
+      { modality: { code: 'OT' }, laterality: { code: '419465000' }, numberOfInstances: 2, instance: [{ sopClass: { code: `urn:oid:${sopClasses.secondaryCapture}` } }, {}] },
+    ]);
+    expect(new Set(told.series!.flatMap(({ instance }) => instance!.map(({ uid }) => uid))).size).toBe(3);
+  });
+
+  it('whose numbers are not known are counted, and no number is made up', () => {
+    const told = studyOf([...opened('hipLaxity'), taken('e1', 'vdExtended'), taken('e2', 'vdCompression')], [['e1', { kind: 'dicom', sopClassUid: sopClasses.cr, sopInstanceUid: 'not one' }], ['e2', dicomOf(2)]]);
+    expect(told.numberOfInstances).toBe(2);
+    expect(told.numberOfSeries).toBeUndefined();
+    expect(told.series).toMatchObject([{ numberOfInstances: 1 }]);
   });
 });
 

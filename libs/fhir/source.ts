@@ -27,6 +27,15 @@ export interface FhirDog extends Pick<Dog, 'id' | 'animalId' | 'callName' | 'bre
   practiceName: string | null;
 }
 
+/** A stored picture: what it is, and by which numbers its own file goes. */
+export interface FhirImage {
+  kind: 'dicom' | 'png' | 'jpeg';
+  modality?: string;
+  sopClassUid?: string;
+  sopInstanceUid?: string;
+  seriesInstanceUid?: string;
+}
+
 /** One order as its facts say it, with what the register adds to it. */
 export interface FhirOrder {
   id: string;
@@ -40,6 +49,8 @@ export interface FhirOrder {
   centres: Record<string, { name: string }>;
   /** What each result says of its joints; a result by post says what two people keyed alike. */
   joints: ReadonlyMap<string, Joint[]>;
+  /** By their hash. */
+  images: ReadonlyMap<string, FhirImage>;
   /** By study: the place that the last letter gave. */
   standings: ReadonlyMap<string, Standing>;
   /** Empty for whoever may not know owners. */
