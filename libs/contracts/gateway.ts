@@ -34,7 +34,17 @@ export const unmatchedImage = z.object({
   said: z.array(z.object({ what: z.string(), words: z.string() })),
 });
 export type UnmatchedImage = z.infer<typeof unmatchedImage>;
-export const unmatched = z.object({ rows: z.array(unmatchedImage), more: z.boolean(), orders: z.array(z.object({ id, name: z.string() })) });
+/** What a machine says of its own work, where its numbers led to no order. */
+export const unmatchedPerformed = z.object({
+  id,
+  at: z.string(),
+  from: z.string(),
+  state: z.enum(['inProgress', 'completed', 'discontinued']),
+  why: z.string(),
+  said: z.array(z.object({ what: z.string(), words: z.string() })),
+});
+export type UnmatchedPerformed = z.infer<typeof unmatchedPerformed>;
+export const unmatched = z.object({ rows: z.array(unmatchedImage), performed: z.array(unmatchedPerformed), more: z.boolean(), orders: z.array(z.object({ id, name: z.string() })) });
 export type Unmatched = z.infer<typeof unmatched>;
 export const assignImage = z.object({ order: id });
 export const setAsideImage = z.object({ why: sentence });

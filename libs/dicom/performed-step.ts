@@ -16,6 +16,7 @@ export interface PerformedSaid {
   /** Why it was broken off. */
   reason?: string;
   patientId?: string;
+  accessionNumber?: string;
   exposures?: number;
   /** dGy·cm², as the standard counts it. */
   areaDose?: number;
@@ -57,6 +58,7 @@ export function readPerformed(elements: Elements): PerformedSaid {
     what: text(elements.PerformedProcedureStepDescription) ?? text(series[0]?.ProtocolName),
     reason: items(elements.PerformedProcedureStepDiscontinuationReasonCodeSequence).flatMap((code) => text(code.CodeMeaning) ?? [])[0],
     patientId: text(elements.PatientID),
+    accessionNumber: stepNumbers(elements).accessionNumber,
     exposures: number(elements.TotalNumberOfExposures),
     areaDose: number(elements.ImageAndFluoroscopyAreaDoseProduct),
     entranceDose: number(elements.EntranceDoseInmGy) ?? (decigray === undefined ? undefined : decigray * 100),

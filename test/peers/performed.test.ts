@@ -1,4 +1,5 @@
 import type { DataSet } from 'dicom-parser';
+import type { Unmatched } from '#libs/contracts/gateway';
 import { newUid } from '#libs/dicom/uids';
 import { writeRadiograph } from '#libs/dicom/write-radiograph';
 import { describeWithPeer } from '#test/support/peers';
@@ -83,6 +84,41 @@ describeWithPeer('storescu', 'an X-ray machine that says what it does', () => {
     expect((await rows(byImages))[0]!.orderId).toBeNull();
     await machine.goOn(byImages, END);
     expect((await heard()).map((one) => one.id)).toEqual(expect.arrayContaining([bySchedule, byImages]));
+  });
+
+  it('waits in the tray with what it says and why, where its numbers lead to no order, and a person sets it aside once, with a reason', async () => {
+    const [lost, ours] = [newUid(), newUid()];
+    const desk = await road.as('desk');
+    const tray = async (who = desk) => (await who.read<Unmatched>('/api/unmatched')).performed;
+    await machine.begin(ours, scheduled());
+    await machine.begin(lost, scheduled({ PatientID: 'D-999999', ScheduledStepAttributesSequence: [{ AccessionNumber: 'NOWHERE-1' }] }));
+    await machine.goOn(lost, { ...END, PerformedSeriesSequence: [] });
+    expect(await tray()).toMatchObject([{
+      from: 'X-ray room, DXROOM1', state: 'completed', why: 'Its number is that of no order here.',
+      said: [{ what: 'Protocol', words: 'Hips, three views' }, { words: '2026-11-29 10:11' }, { words: '2026-11-29 10:20' }, { what: 'Animal id', words: 'D-999999' }, { what: 'Order number', words: 'NOWHERE-1' }, { what: 'Exposures', words: '2' }],
+    }]);
+    const other = await server.as(Object.values(server.scheme.houses).find((h) => h.id !== road.house.id)!.desk.name);
+    expect(await tray(other)).toEqual([]);
+    const aside = `/api/unmatched/performed/${(await tray())[0]!.id}/set-aside`;
+    await desk.post(aside, { why: ' ' }).expect(400);
+    await desk.post(`/api/unmatched/performed/${(await rows(ours))[0]!.id}/set-aside`, { why: 'A trial of the tube.' }).expect(404);
+    expect((await desk.send<Unmatched>(aside, { why: 'A trial of the tube.' })).performed).toEqual([]);
+    expect((await desk.post(aside, { why: 'Again.' })).body).toMatchObject({ code: 'ALREADY_THERE' });
+    expect(await server.look((tx) => tx.performedSettled.findMany())).toMatchObject([{ sopUid: lost, why: 'A trial of the tube.', byName: road.house.desk.name, orderId: null }]);
+  });
+
+  it('goes from the tray to the order that a person puts all of its images into', async () => {
+    const [own, first, second] = [newUid(), newUid(), newUid()];
+    const desk = await road.as('desk');
+    const film = (sopUid: string) => writeRadiograph(aRadiograph({ sopUid, studyUid: newUid(), accession: '', view: { code: 'none', label: 'None' } }));
+    await machine.begin(own, scheduled({ ScheduledStepAttributesSequence: [] }));
+    expect((await room.store([film(first), film(second)])).code).toBe(0);
+    await machine.goOn(own, { ...END, PerformedSeriesSequence: [{ ReferencedImageSequence: [first, second].map((uid) => ({ ReferencedSOPClassUID: '1.2.840.10008.5.1.4.1.1.1.1', ReferencedSOPInstanceUID: uid })) }] });
+    const { rows: images, performed } = await desk.read<Unmatched>('/api/unmatched');
+    expect(performed).toMatchObject([{ why: 'It carries no number of an order.' }]);
+    expect((await desk.send<Unmatched>(`/api/unmatched/${images[0]!.id}/assign`, { order: road.id })).performed).toHaveLength(1);
+    expect((await desk.send<Unmatched>(`/api/unmatched/${images[1]!.id}/assign`, { order: road.id })).performed).toEqual([]);
+    expect((await heard()).find((one) => one.id === own)).toMatchObject({ state: 'completed', images: 2, here: 2 });
   });
 
   it('is not understood when it begins with the end, goes on with what it never began, or has no such state', async () => {

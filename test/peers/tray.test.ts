@@ -73,6 +73,25 @@ describeWithPeer('storescu', 'from a machine', () => describeWithPeer('chromium'
     await machine.close();
   });
 
+  it('lies above what a machine says of work without an order, which a person sets aside', async () => {
+    const machine = new Modality(room);
+    const work = desk.getByRole('region', { name: 'Work of the machines without an order' });
+    await desk.goto('/unmatched');
+    await desk.getByRole('heading', { level: 1 }).waitFor();
+    await machine.begin(newUid(), { PatientID: 'D-999999', PerformedProcedureStepDescription: 'Tube warm-up', PerformedProcedureStepStartDate: '20261129', PerformedProcedureStepStartTime: '070500', ScheduledStepAttributesSequence: [] });
+    await see(desk, 'Work of the machines without an order');
+    await see(desk, 'Protocol: Tube warm-up');
+    expect(await findings(desk)).toEqual([]);
+    await work.getByRole('button', { name: 'It belongs to no order' }).click();
+    await work.getByRole('button', { name: 'Set it aside' }).click();
+    await see(desk, 'This is needed.');
+    expect(await findings(desk)).toEqual([]);
+    await work.getByLabel('Why').fill('The tube was warmed up.');
+    await work.getByRole('button', { name: 'Set it aside' }).click();
+    await work.waitFor({ state: 'detached' });
+    await machine.close();
+  });
+
   it('comes from a machine that the practice page lists', async () => {
     await desk.goto('/practice');
     await see(desk, 'X-ray machines on the network');

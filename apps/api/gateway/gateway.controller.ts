@@ -6,6 +6,7 @@ import { assignImage, newMachine, setAsideImage, type Machines, type Unmatched }
 import type { OrderScreen } from '#libs/contracts/screens/order';
 import { addMachine, endMachine, readMachines } from '#libs/register/practice/machines';
 import { assignImage as assign, leaveOut, setAsideImage as setAside } from '#libs/steps/gateway/settle-image';
+import { setAsidePerformed } from '#libs/steps/gateway/settle-performed';
 import { openImage, readUnmatched, unmatchedAsCsv } from '#libs/steps/gateway/unmatched';
 import { readOrderScreen } from '#libs/steps/order-screen/read-order-screen';
 import type { Actor } from '#libs/steps/record/actor';
@@ -55,6 +56,11 @@ export class GatewayController {
   @Post('unmatched/:image/assign') @HttpCode(200)
   assign(@By() by: Actor, @Id('image') image: string, @Input(assignImage) input: z.output<typeof assignImage>): Promise<Unmatched> {
     return assign(this.deps, by, image, input);
+  }
+
+  @Post('unmatched/performed/:step/set-aside') @HttpCode(200)
+  setAsidePerformed(@By() by: Actor, @Id('step') step: string, @Input(setAsideImage) input: z.output<typeof setAsideImage>): Promise<Unmatched> {
+    return setAsidePerformed(this.deps, by, step, input);
   }
 
   @Post('orders/:order/arrived/:sha/leave-out') @HttpCode(200)

@@ -24,6 +24,11 @@ function settled(queries: QueryClient, tray: Unmatched): void {
 export const useAssignImage = () => useSettle<z.input<typeof assignImage>>('assign');
 export const useSetAside = () => useSettle<z.input<typeof setAsideImage>>('set-aside');
 
+export function useSetAsidePerformed() {
+  const queries = useQueryClient();
+  return useMutation({ mutationFn: ({ step, body }: { step: string; body: z.input<typeof setAsideImage> }) => post<Unmatched>(`/unmatched/performed/${step}/set-aside`, body), onSuccess: (tray) => settled(queries, tray) });
+}
+
 export function useLeaveOut(order: string) {
   const queries = useQueryClient();
   return useMutation({

@@ -2,7 +2,14 @@ import type { Says } from '#libs/dicom/says';
 import { uuidOf } from '#libs/dicom/uids';
 import type { Tx } from '#libs/platform/database/db';
 
-export type Match = { order: string } | { why: 'noNumber' | 'numberUnknown' | 'numbersDiffer' };
+export type NoMatch = 'noNumber' | 'numberUnknown' | 'numbersDiffer';
+export type Match = { order: string } | { why: NoMatch };
+
+export const WHY_NONE: Record<NoMatch, string> = {
+  noNumber: 'It carries no number of an order.',
+  numberUnknown: 'Its number is that of no order here.',
+  numbersDiffer: 'Its order number and its study number belong to different orders.',
+};
 
 /** The order that the image's own numbers lead to, as this practice sees orders. A name never leads anywhere: two dogs may share it. */
 export async function matchOrder(tx: Tx, said: Pick<Says, 'studyInstanceUid' | 'accessionNumber'>): Promise<Match> {

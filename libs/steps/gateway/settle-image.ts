@@ -9,6 +9,7 @@ import { lockOrder } from '../record/order-record.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { badInput, notFound, StepError } from '../record/step-error.js';
 import { addToOrder } from './receive-image.js';
+import { followImage } from './settle-performed.js';
 import { openImage, unmatchedIn } from './unmatched.js';
 
 /** A person says which order an image belongs to. It waits there to be named; whether it is that dog's is asked when it is. */
@@ -19,6 +20,7 @@ export async function assignImage(deps: StepDeps, actor: Actor, image: string, {
     if (!(await tx.order.findUnique({ where: { id: order }, select: { id: true } }))) throw badInput('order', t('There is no such order here. Choose one from the list.'));
     await addToOrder(tx, order, { ...row, by: actor.id });
     await settle(tx, deps, actor, image, { settledOrder: order });
+    await followImage(tx, deps, actor, row.sopUid);
     await audit(tx, { by: actor.id, role: actor.roles[0] ?? 'none', action: 'assignImage', practice: actor.practice, order, subject: row.sha256 });
     return unmatchedIn(tx, deps, actor.practice);
   });

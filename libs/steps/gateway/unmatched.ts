@@ -7,6 +7,8 @@ import { t } from '#libs/words/spoken';
 import type { Actor } from '../record/actor.js';
 import type { StepDeps } from '../record/step-deps.js';
 import { notFound, StepError } from '../record/step-error.js';
+import { WHY_NONE, type NoMatch } from './match-order.js';
+import { performedWithoutOrder } from './unmatched-performed.js';
 
 interface Row extends Omit<UnmatchedImage, 'why' | 'said'> {
   why: string;
@@ -22,12 +24,6 @@ FROM received_image r JOIN console c ON c.id = r.console_id WHERE r.practice_id 
 const ORDERS = `SELECT o.id, d.call_name || ', ' || o.accession || COALESCE(', ' || to_char(v.day, 'YYYY-MM-DD'), '') AS name
 FROM orders o JOIN dog d ON d.id = o.dog_id LEFT JOIN LATERAL (SELECT day FROM visit WHERE order_id = o.id ORDER BY open DESC, day DESC LIMIT 1) v ON true
 WHERE NOT o.closed ORDER BY abs(v.day - $1::date) NULLS LAST, o.accession LIMIT 300`;
-
-const WHY: Record<string, string> = {
-  noNumber: 'It carries no number of an order.',
-  numberUnknown: 'Its number is that of no order here.',
-  numbersDiffer: 'Its order number and its study number belong to different orders.',
-};
 
 export async function countUnmatched(tx: Tx, practice: string): Promise<number> {
   const [counted] = await tx.$queryRawUnsafe<{ n: number }[]>(`SELECT count(*)::int AS n FROM received_image r WHERE r.practice_id = $1::uuid AND ${OPEN}`, practice);
@@ -46,7 +42,7 @@ export async function readUnmatched(deps: StepDeps, actor: Actor, page = 1, perP
 export async function unmatchedIn(tx: Tx, { clock }: StepDeps, practice: string, page = 1, perPage = PAGE): Promise<Unmatched> {
   const rows = await tx.$queryRawUnsafe<Row[]>(LIST, practice, perPage + 1, (page - 1) * perPage);
   const orders = rows.length > 0 ? await tx.$queryRawUnsafe<Unmatched['orders']>(ORDERS, clock.now().toISOString().slice(0, 10)) : [];
-  return { more: rows.length > perPage, rows: rows.slice(0, perPage).map(({ patientId, said, why, ...row }) => ({ ...row, why: t.known(WHY[why] ?? ''), said: told(patientId, said) })), orders };
+  return { more: rows.length > perPage, performed: page === 1 ? await performedWithoutOrder(tx, practice) : [], rows: rows.slice(0, perPage).map(({ patientId, said, why, ...row }) => ({ ...row, why: t.known(WHY_NONE[why as NoMatch] ?? ''), said: told(patientId, said) })), orders };
 }
 
 /** The tray as a file for a spreadsheet. */

@@ -10,7 +10,7 @@ export function performedView({ performed, dog }: ScreenSource, films: readonly 
   return [...steps.entries()].map(([id, rows]) => {
     const last = rows.at(-1)!;
     const said = Object.assign({}, ...rows.map((row) => row.said)) as ScreenSource['performed'][number]['said'];
-    const { images = [], patientId = null, each = [], ...rest } = said;
+    const { images = [], patientId = null, each = [], accessionNumber: _, ...rest } = said;
     const here = new Set(rows.flatMap((row) => row.here));
     return {
       ...NOTHING, ...rest, id, from: last.from, at: last.at, state: last.state, each, patientId, otherDog: patientId !== null && !known.has(patientId),
@@ -21,8 +21,9 @@ export function performedView({ performed, dog }: ScreenSource, films: readonly 
 
 const NOTHING = { started: null, ended: null, what: null, reason: null, exposures: null, areaDose: null, entranceDose: null, distanceCm: null };
 
-function grouped(rows: ScreenSource['performed']): Map<string, ScreenSource['performed']> {
-  const steps = new Map<string, ScreenSource['performed']>();
+/** By step, in the order in which they were said. */
+export function grouped<Row extends { step: string }>(rows: readonly Row[]): Map<string, Row[]> {
+  const steps = new Map<string, Row[]>();
   for (const row of rows) steps.set(row.step, [...(steps.get(row.step) ?? []), row]);
   return steps;
 }

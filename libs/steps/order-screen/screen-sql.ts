@@ -25,7 +25,7 @@ SELECT ${RECORD} AS record, ${DOG} AS dog,
     FROM received_image r JOIN console c ON c.id = r.console_id JOIN image i ON i.order_id = o.id AND i.sha256 = r.sha256 WHERE COALESCE(r.order_id, r.settled_order) = o.id AND r.left_out_at IS NULL), '[]') AS arrived,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('step', p.sop_uid, 'at', ${at('p.at')}, 'from', c.name, 'state', p.state, 'said', p.said,
       'here', COALESCE((SELECT jsonb_agg(r.sha256) FROM received_image r WHERE r.practice_id = p.practice_id AND r.sop_uid IN (SELECT jsonb_array_elements_text(p.said->'images'))), '[]')) ORDER BY p.at, p.sop_uid, p.place)
-    FROM performed_step p JOIN console c ON c.id = p.console_id WHERE p.sop_uid IN (SELECT m.sop_uid FROM performed_step m WHERE m.order_id = o.id AND m.practice_id = p.practice_id)), '[]') AS performed,
+    FROM performed_step p JOIN console c ON c.id = p.console_id WHERE p.sop_uid IN (SELECT m.sop_uid FROM performed_step m WHERE m.order_id = o.id AND m.practice_id = p.practice_id UNION ALL SELECT s.sop_uid FROM performed_settled s WHERE s.order_id = o.id AND s.practice_id = p.practice_id)), '[]') AS performed,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('exposure', k.exposure, 'picture', k.picture, 'marks', k.marks, 'at', ${at('k.at')}) ORDER BY k.at) FROM room_mark k WHERE k.order_id = o.id), '[]') AS marks,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', s.id, 'name', s.name, 'roles', s.roles) ORDER BY s.name) FROM staff s WHERE s.practice_id = $4::uuid AND s.active), '[]') AS staff,
   COALESCE((SELECT jsonb_agg(jsonb_build_object('id', r.id, 'name', r.name) ORDER BY r.name) FROM room r WHERE r.practice_id = $4::uuid), '[]') AS rooms,

@@ -6,7 +6,7 @@ import type { OpenApi } from './open-api.js';
 /** One of everything that hangs on an order that was reported, by its id, and what it is known by. */
 export interface Belongings {
   order: string; visit: string; study: string; dog: string; person: string; staff: string; room: string; device: string; image: string; exposure: string;
-  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string; authority: string; request: string; incident: string; bill: string; line: string; entry: string; machine: string; received: string; key: string; webhook: string; delivery: string;
+  document: string; package: string; message: string; problem: string; mail: string; result: string; letter: string; send: string; plan: string; authority: string; request: string; incident: string; bill: string; line: string; entry: string; machine: string; received: string; key: string; webhook: string; delivery: string; step: string;
 }
 
 export interface Known {
@@ -30,7 +30,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
   const film = fact('exposureTaken');
   const sent = fact('packageSent');
   const parcel = await one(FIRST('package', 'order_id'), order);
-  const [links, problem, mail, request, authority, incident, bill, line, entry, machine, received, key, webhook, delivery] = await everywhere(async (tx) => {
+  const [links, problem, mail, request, authority, incident, bill, line, entry, machine, received, key, webhook, delivery, step] = await everywhere(async (tx) => {
     const [ownerLink, readerLink] = [newToken(), newToken()];
     const soon = new Date(Date.now() + 3_600_000);
     const link = { practiceId: house.id, orderId: order, expiresAt: soon };
@@ -56,6 +56,7 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
     await tx.centreBillEvent.create({ data: { ...written, id: randomUUID(), billId: bill, lineId: line, type: 'disputed', words: 'Not ours.' } });
     const machine = await tx.console.create({ data: { ...written, name: `Room of ${dog.call}`, aeTitle: 'DXROOM1', address: '127.0.0.1' } });
     const received = await tx.receivedImage.create({ data: { practiceId: house.id, consoleId: machine.id, sopUid: '1.2.3', sha256: 'a'.repeat(64), size: 1, width: 1, height: 1, said: { patientName: dog.person.name }, why: 'noNumber', at: new Date() } });
+    const worked = await tx.performedStep.create({ data: { practiceId: house.id, consoleId: machine.id, sopUid: '1.2.4', place: 0, state: 'inProgress', why: 'noNumber', said: { patientId: `Of ${dog.call}` }, at: new Date() } });
     const came = { centreId: sent.centre, at: new Date() };
     const arrival = await tx.resultDelivery.create({ data: { ...came, practiceId: house.id, way: 'file', key: randomUUID(), hash: 'x', by: by.by, byName: by.byName } });
     await tx.resultLeft.create({ data: { ...came, deliveryId: arrival.id, place: 1, orderId: order, said: [], words: 'Nothing.' } });
@@ -63,10 +64,10 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
     const webhook = await tx.webhook.create({ data: { ...written, name: `Software of ${dog.call}`, address: 'https://software.example/', secret: newToken().token, events: ['letter.released'] }, select: { id: true } });
     const told = { webhookId: webhook.id, practiceId: house.id, orderId: order, accession: road.accession, event: 'letter.released', eventId: fact('letterReleased').id, eventAt: by.at, dueAt: by.at, createdAt: by.at };
     const called = await tx.webhookDelivery.create({ data: { ...told, state: 'givenUp' }, select: { id: true } });
-    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id, asked.id, given.id, opened.id, bill, line, entry, machine.id, received.id, key.id, webhook.id, called.id] as const;
+    return [{ ownerToken: ownerLink.token, readerToken: readerLink.token }, made.id, caught.id, asked.id, given.id, opened.id, bill, line, entry, machine.id, received.id, key.id, webhook.id, called.id, worked.id] as const;
   });
   const ids: Belongings = {
-    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail, request, authority, incident, bill, line, entry, machine, received, key, webhook, delivery,
+    order, visit: road.visit, study: film.serves[0]!, dog: dog.id, person: dog.person.id, staff: road.lane.vet.id, room: road.lane.room, image: film.image, exposure: film.exposure, package: parcel, problem, mail, request, authority, incident, bill, line, entry, machine, received, key, webhook, delivery, step,
     device: await one(FIRST('equipment', 'practice_id'), house.id), document: await one("SELECT id FROM document WHERE order_id = $1 AND kind = 'letter' LIMIT 1", order), message: await one(FIRST('message', 'order_id'), order),
     result: fact('resultArrived').result, letter: fact('letterReleased').letter, send: sent.send, plan: fact('planSigned').plan,
   };
@@ -75,6 +76,6 @@ export async function belongingsOf({ owner, everywhere }: OpenApi, road: Road): 
 
 /** Ids of the same shape that belong to nobody. */
 export function nobodys(): Belongings {
-  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan', 'authority', 'request', 'incident', 'bill', 'line', 'entry', 'machine', 'received', 'key', 'webhook', 'delivery'];
+  const keys: (keyof Belongings)[] = ['order', 'visit', 'study', 'dog', 'person', 'staff', 'room', 'device', 'image', 'exposure', 'document', 'package', 'message', 'problem', 'mail', 'result', 'letter', 'send', 'plan', 'authority', 'request', 'incident', 'bill', 'line', 'entry', 'machine', 'received', 'key', 'webhook', 'delivery', 'step'];
   return Object.fromEntries(keys.map((k) => [k, k === 'image' ? randomBytes(32).toString('hex') : randomUUID()])) as unknown as Belongings;
 }

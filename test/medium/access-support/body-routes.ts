@@ -91,6 +91,7 @@ export const bodies: Record<Extract<Route, `POST ${string}`>, { takes: z.ZodType
   'POST /api/practice/centres/:centre/channel/try': 'no body',
   'POST /api/practice/webhooks/deliveries/:delivery/again': 'no body',
   'POST /api/unmatched/:image/assign': { takes: assignImage, from: 'staff' },
+  'POST /api/unmatched/performed/:step/set-aside': { takes: setAsideImage, from: 'staff' },
   'POST /api/unmatched/:image/set-aside': { takes: setAsideImage, from: 'staff' },
   'POST /api/orders/:order/arrived/:sha/leave-out': { takes: setAsideImage, from: 'staff' },
   'POST /api/practice/centres/:centre/readers': { takes: newReader, from: 'staff' },

@@ -105,6 +105,7 @@ export const cases: Record<Route, Case> = {
   'GET /api/unmatched': { own: lists },
   'GET /api/unmatched/:image/preview': { asks: (t) => [get(`/api/unmatched/${t.received}/preview`)] },
   'POST /api/unmatched/:image/assign': { asks: (t, own) => [post(`/api/unmatched/${t.received}/assign`, { order: own.order }), post(`/api/unmatched/${own.received}/assign`, { order: t.order })] },
+  'POST /api/unmatched/performed/:step/set-aside': { asks: (t) => [post(`/api/unmatched/performed/${t.step}/set-aside`, { why: 'A trial.' })] },
   'POST /api/unmatched/:image/set-aside': { asks: (t) => [post(`/api/unmatched/${t.received}/set-aside`, { why: 'A test picture.' })] },
   'POST /api/orders/:order/arrived/:sha/leave-out': { asks: (t, own) => [[t.order, t.image], [own.order, t.image]].map(([order, image]) => post(`/api/orders/${order}/arrived/${image}/leave-out`, { why: 'A test picture.' })) },
   'POST /api/practice/centres/:centre/readers': { own: 'centres are every practice’s; who may add a reader is tried by itself' },

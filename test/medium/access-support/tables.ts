@@ -11,7 +11,7 @@ export const OWNER_OF: Record<string, string> = {
   fee_entry: 't.practice_id', fee_statement: 't.practice_id', centre_bill: 't.practice_id', centre_bill_line: 't.practice_id', centre_bill_event: 't.practice_id',
   centre_channel: 't.practice_id', channel_trial: 't.practice_id', delivery: byOrder(), delivery_item: byOrder(),
   result_delivery: 't.practice_id', result_left: byOrder(), api_key: 't.practice_id', webhook: 't.practice_id', webhook_delivery: 't.practice_id', webhook_try: 't.practice_id',
-  console: 't.practice_id', received_image: 't.practice_id', commitment: 't.practice_id', performed_step: 't.practice_id',
+  console: 't.practice_id', received_image: 't.practice_id', commitment: 't.practice_id', performed_step: 't.practice_id', performed_settled: 't.practice_id',
   package_access: '(SELECT p.practice_id FROM package p WHERE p.id = t.package_id)',
 };
 

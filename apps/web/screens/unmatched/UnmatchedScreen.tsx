@@ -13,6 +13,7 @@ import { momentAt } from '../../design/format.js';
 import { useMe } from '../../shell/me.js';
 import { t } from '../../words/t.js';
 import { AddForm } from '../practice/AddForm.js';
+import { PerformedList } from './PerformedList.js';
 import './unmatched.css';
 
 /** Images from the X-ray machines that fit no order: a person says whose each one is. */
@@ -45,6 +46,7 @@ export function UnmatchedScreen() {
           ))}
         </ul>
       )}
+      <PerformedList rows={data?.performed ?? []} />
       <Pager page={page} more={data?.more ?? false} onPage={(to) => void navigate({ search: to > 1 ? { page: to } : {} })} />
     </>
   );

@@ -16,4 +16,16 @@ export const unmatched = {
   'Put it into this order': 'In diesen Auftrag legen',
   'It belongs to no order': 'Es gehört zu keinem Auftrag',
   'Set it aside': 'Zur Seite legen',
+  'Work of the machines without an order': 'Arbeit der Geräte ohne Auftrag',
+  'Their own words, unchecked. One goes to an order by itself when all of its images are put there.':
+    'Ihre eigenen Angaben, ungeprüft. Eine geht von selbst zu einem Auftrag, wenn alle ihre Bilder dort eingeordnet sind.',
+  'What the machines say of their work': 'Was die Geräte über ihre Arbeit sagen',
+  Machine: 'Gerät',
+  'At work': 'An der Arbeit',
+  Done: 'Fertig',
+  'Broken off': 'Abgebrochen',
+  'It says': 'Es sagt',
+  'Why it fits no order': 'Warum sie zu keinem Auftrag passt',
+  'Set aside': 'Zur Seite legen',
+  'Nothing more.': 'Weiter nichts.',
 } as const;
