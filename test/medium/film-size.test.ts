@@ -150,6 +150,12 @@ describe('a picture', () => {
     const files = await unzip(await reader.session.bytes(`${reader.path}/zip`));
     expect([...files.keys()].sort()).toEqual(['01-vdExtended-1.png', '02-vdCompression-1.dcm', '03-vdDistraction-1.dcm', 'manifest.json', 'summary.json']);
     expect(checkDicom(files.get('02-vdCompression-1.dcm')!)).toMatchObject({ sopClassUid: sopClasses.dxForPresentation, spacing: { millimetres: [0.139, 0.139], at: 'detector' }, orientation: { right: 'left', foot: 'tail' }, patientName: expect.stringMatching(/^P-/) });
+    // a film by itself tells no more than one of the package
+    for (const [n, name] of [[0, '01-vdExtended-1.png'], [1, '02-vdCompression-1.dcm'], [2, '03-vdDistraction-1.dcm']] as const) {
+      const alone = await reader.session.bytes(`${reader.path}/images/${road.screen.exposures[n]!.image}/file`);
+      expect(alone.equals(files.get(name)!)).toBe(true);
+      expect(alone.toString('latin1')).not.toMatch(/Ownername|Calledname|OURNUMBER/);
+    }
     const refused = await road.attempt('operator', 'stateSize', road.visit.id, { exposure: sized }, { version: (await road.look('operator')).version });
     expect(refused.status).toBe(422);
     expect(road.screen.next.map((n) => n.action)).not.toContain('stateSize');

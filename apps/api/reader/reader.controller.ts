@@ -6,6 +6,7 @@ import { readerReject, readerResult, type PackageScreen, type ReaderResult } fro
 import { packedPixels } from '#libs/steps/imaging/packed-pixels';
 import { acknowledgePackage, rejectPackage, resultOfPackage } from '#libs/steps/reader-page/answer-package';
 import { listPackages, lookAtPackage, packagesAsCsv, packageScreen } from '#libs/steps/reader-page/packages';
+import { blindCopy } from '#libs/steps/reader-page/blind-copy';
 import { sizeOfZip, zipFor } from '#libs/steps/reader-page/zip-package';
 import { notFound } from '#libs/steps/record/step-error';
 import { Deps } from '../deps.js';
@@ -55,8 +56,9 @@ export class ReaderController {
 
   @Get(':package/images/:sha/file')
   async file(@Who() who: Principal, @Id('package') id: string, @Sha('sha') sha: string, @Res() reply: FastifyReply) {
-    const film = await this.#film(who, id, sha);
-    return sendStored(reply, this.deps.files, film.image, imageType(film.kind));
+    const { p, place } = await this.#place(who, id, sha);
+    const { kind, content } = await blindCopy(this.deps.files, p, place);
+    return privately(reply, imageType(kind)).send(content);
   }
 
   @Post(':package/acknowledge') @HttpCode(200)
@@ -77,10 +79,15 @@ export class ReaderController {
     return packageScreen(this.deps, readerOf(who), id);
   }
 
-  async #film(who: Principal, id: string, sha: string) {
+  async #place(who: Principal, id: string, sha: string) {
     const p = await lookAtPackage(this.deps, readerOf(who), id, 'viewFilm');
-    const film = p.summary.films.find((f) => f.image === sha);
-    if (!film) throw notFound();
-    return film;
+    const place = p.summary.films.findIndex((f) => f.image === sha);
+    if (place < 0) throw notFound();
+    return { p, place };
+  }
+
+  async #film(who: Principal, id: string, sha: string) {
+    const { p, place } = await this.#place(who, id, sha);
+    return p.summary.films[place]!;
   }
 }

@@ -1,14 +1,13 @@
 import { createHash } from 'node:crypto';
 import type { Readable } from 'node:stream';
-import { buffer } from 'node:stream/consumers';
 import yazl from 'yazl';
 import type { FileStore } from '#libs/platform/files/file-store';
 import { asJson, extensionOf } from '#libs/platform/files/zip-of';
-import { copyOfFilm } from '../dispatch/copy-of-film.js';
+import { blindCopy } from './blind-copy.js';
 import type { ReaderPackage } from './packages.js';
 
-/** About how many bytes it will have: films are not packed any smaller, and what is beside them is little. */
-export const sizeOfZip = (p: ReaderPackage): number => p.summary.films.reduce((sum, film) => sum + film.size, 0);
+/** About how many bytes it will have: films are not packed any smaller, a picture that goes as DICOM is unpacked, and what is beside them is little. */
+export const sizeOfZip = (p: ReaderPackage): number => p.summary.films.reduce((sum, { size, stated, width, height }) => sum + (stated ? Math.max(size, width * height) : size), 0);
 
 /** What the centre downloads: the medium that was made for it, or the films and what they are. */
 export const zipFor = async (files: FileStore, p: ReaderPackage): Promise<Readable> => (p.medium ? files.read(p.medium) : zipPackage(files, p));
@@ -32,13 +31,6 @@ function zipPackage(files: FileStore, p: ReaderPackage): Readable {
     zip.end();
   })().catch((error: Error) => (zip.outputStream as Readable).destroy(error));
   return zip.outputStream as Readable;
-}
-
-/** An X-ray machine writes into its file whose dog it is; the centre reads blind. A picture carries nothing of the kind, and stays one unless people have said how large its pixels are. */
-async function blindCopy(files: FileStore, { id, summary }: ReaderPackage, i: number): Promise<{ kind: string; content: Buffer }> {
-  const { kind, image, stated } = summary.films[i]!;
-  if (kind !== 'dicom' && !stated) return { kind, content: await buffer(await files.read(image)) };
-  return { kind: 'dicom', content: Buffer.concat((await copyOfFilm(files, summary, i + 1, { key: id })).content) };
 }
 
 const sha256 = (content: Buffer): string => createHash('sha256').update(content).digest('hex');
