@@ -19,6 +19,7 @@ try {
     const rows = manifest.tables.reduce((sum, t) => sum + t.rows, 0);
     say(`Backed up ${rows} rows of ${manifest.tables.length} tables and ${manifest.files.length} files, ${megabytes(await sizeOf(manifest, folder))}, to ${folder}.`);
     say('It holds personal data and the scheme’s signing key: keep it as safe as the server.');
+    say('The key that seals passwords and secrets is not in it: keep a copy of that apart from the backups (docs/backup.md).');
   });
 } catch (error) {
   console.error(error.code?.startsWith('ERR_PARSE_ARGS') ? `${error.message}\n${USAGE}` : error.message);

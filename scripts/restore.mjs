@@ -17,13 +17,17 @@ try {
   if (missing) throw new Error(`${missing} is not there. Name the file again, or leave it out if nobody was erased since.`);
   await installPackages();
   const { withStoredData } = await import('./lib/stored-data.mjs');
-  await withStoredData({ empty: values.empty, migrate: true }, async ({ databaseUrl, files, folder, load }) => {
+  await withStoredData({ empty: values.empty, migrate: true }, async ({ databaseUrl, files, folder, settings, load }) => {
     const { restore } = await load('platform/backup/restore.js');
     const { tombstoneFile } = await load('platform/backup/tombstones.js');
     const { manifest, erasedAgain } = await restore({ databaseUrl, files, folder: path.resolve(positionals[0]), tombstones: [tombstoneFile(folder), ...values.tombstones.map((file) => path.resolve(file))] });
     const rows = manifest.tables.reduce((sum, t) => sum + t.rows, 0);
     say(`Restored ${rows} rows of ${manifest.tables.length} tables and ${manifest.files.length} files, as of ${manifest.madeAt}.`);
     if (erasedAgain) say(`${erasedAgain} ${erasedAgain === 1 ? 'person' : 'people'} erased after that moment ${erasedAgain === 1 ? 'is' : 'are'} erased here too.`);
+    const { openSecretBox } = await load('platform/secrets/open-secret-box.js');
+    const { lostSecrets } = await load('platform/secrets/lost-secrets.js');
+    const lost = await lostSecrets(databaseUrl, await openSecretBox(settings));
+    if (lost.secrets) say(`${lost.secrets} of its secrets cannot be read: they were sealed with the key ${lost.keys.join(', ')}, which is not here. Bring that key back, or enter them anew (docs/backup.md).`);
     say('Start the program: it finds all that is due. Everybody signs in again.');
   });
 } catch (error) {

@@ -2,6 +2,7 @@ import type { Settings } from '#libs/platform/settings/settings';
 import type { Clock } from '#libs/platform/clock/clock';
 import type { Db } from '#libs/platform/database/db';
 import type { FileStore } from '#libs/platform/files/file-store';
+import type { SecretBox } from '#libs/platform/secrets/secret-box';
 import { Outgoing } from '#libs/platform/outgoing/outgoing';
 import type { Limits } from '#libs/platform/limits/limits';
 
@@ -17,6 +18,7 @@ export class Deps {
     readonly clock: Clock,
     readonly files: FileStore,
     readonly limits: Limits,
+    readonly secrets: SecretBox,
     readonly settings: Pick<Settings, 'publicUrl' | 'demo' | 'dataFolder' | 'mail'> & Partial<Pick<Settings, 'gateway' | 'outgoing'>>,
   ) {
     this.outgoing = new Outgoing({ outgoing: settings.outgoing ?? { allow: [] } });

@@ -2,6 +2,7 @@ import type { QueueSettings } from '#libs/platform/settings/settings';
 import { JobQueue } from '#libs/platform/queue/job-queue';
 import { JobWorkers } from '#libs/platform/queue/job-workers';
 import { openQueueConnection } from '#libs/platform/queue/queue-connection';
+import { sealStored } from '#libs/platform/secrets/seal-stored';
 import { chaseStudy } from '#libs/steps/chase/chase-study';
 import { copyConsents } from '#libs/steps/consent/copy-consents';
 import { wakeOrder } from '#libs/steps/chase/wake-order';
@@ -63,6 +64,7 @@ export async function startWorker({ deps, queue: settings, databaseUrl, onError,
     .handle('offer-slots', ({ practice }) => offerSlots(deps, practice))
     .handle('freeze-sets', (asked) => freezeJob(deps, asked))
     .handle('sweep', async () => void (await sweep(deps)));
+  await sealStored(deps.db, deps.secrets);
   await workers.start();
   const relay = new Relay(deps, queue, databaseUrl, onError);
   await relay.start();

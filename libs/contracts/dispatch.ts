@@ -46,7 +46,10 @@ export const newChannel = z.object({
 export const canBeTried = (kind: ChannelKind): boolean => kind === 'dicomweb' || kind === 'objectStore';
 
 export const channels = z.object({
-  rows: z.array(z.object({ id, centre: id, kind: z.enum(channelKinds), address: z.string().nullable(), bucket: z.string().nullable(), region: z.string().nullable(), account: z.string().nullable(), secret: z.boolean(), at: z.string(), byName: z.string(),
+  rows: z.array(z.object({ id, centre: id, kind: z.enum(channelKinds), address: z.string().nullable(), bucket: z.string().nullable(), region: z.string().nullable(), account: z.string().nullable(), secret: z.boolean(),
+    /** It was sealed with a key that the server does not have any more. */
+    secretLost: z.boolean(),
+    at: z.string(), byName: z.string(),
     /** The last one, of the channel as it stands; without an answer while it goes on. */
     trial: z.object({ at: z.string(), byName: z.string(), answer: lineAnswer.nullable(), status: z.int().nullable(), detail: z.string().nullable() }).nullable(),
   })),

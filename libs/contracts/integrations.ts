@@ -55,7 +55,7 @@ export const newWebhook = z.object({
   address: z.url('Write the whole address, such as https://software.example/cotyla.').max(500),
   events: z.array(orderEvent).min(1, 'Choose at least one.').max(orderEvents.length, 'Choose each at most once.'),
 });
-const webhookRow = z.object({ id, name: z.string(), address: z.string(), events: z.array(orderEvent), at: z.string(), by: z.string(), earlierUntil: z.string().nullable() });
+const webhookRow = z.object({ id, name: z.string(), address: z.string(), events: z.array(orderEvent), at: z.string(), by: z.string(), earlierUntil: z.string().nullable(), /** It was sealed with a key that the server does not have any more. */ secretLost: z.boolean() });
 const delivery = z.object({
   id,
   webhook: z.string(),

@@ -75,7 +75,7 @@ export const leftReading = z.object({ id, at: z.string(), centre: z.string(), sa
 export type LeftReading = z.infer<typeof leftReading>;
 export const setAsideReading = z.object({ why: sentence });
 
-export const centreKey = z.object({ id, centre: z.string(), at: z.string(), by: z.string(), endedAt: z.string().nullable(), lastUsedAt: z.string().nullable(), lastRefusedAt: z.string().nullable() });
+export const centreKey = z.object({ id, centre: z.string(), at: z.string(), by: z.string(), endedAt: z.string().nullable(), lastUsedAt: z.string().nullable(), lastRefusedAt: z.string().nullable(), /** It was sealed with a key that the server does not have any more. */ secretLost: z.boolean() });
 export type CentreKeyRow = z.infer<typeof centreKey>;
 export const newKey = z.object({ centre: id });
 /** The only time that a secret is shown. */

@@ -6,6 +6,7 @@ import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
 import { Outgoing } from '#libs/platform/outgoing/outgoing';
 import type { QueueSettings } from '#libs/platform/settings/settings';
 import { startWorker } from '#apps/worker/worker';
+import { testSecrets } from '#test/support/secrets';
 
 export interface KillableSettings {
   databaseUrl: string;
@@ -33,7 +34,7 @@ const { databaseUrl, queue, files, mailUrl, now, lockSeconds = 2, allow = [] } =
 const db = new TellingDb(databaseUrl);
 const mailer = new SmtpMailer({ url: mailUrl, from: 'Aldra Basin scheme <server@cotyla.example>' });
 await startWorker({
-  deps: { db, clock: now ? new TestClock(new Date(now)) : systemClock, files: new DiskFileStore(files), publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow } }) },
+  deps: { db, clock: now ? new TestClock(new Date(now)) : systemClock, files: new DiskFileStore(files), publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', secrets: testSecrets, outgoing: new Outgoing({ outgoing: { allow } }) },
   queue, databaseUrl, onError: (error) => console.error(error), lockSeconds, stalledCheckSeconds: 1, scheduleSeconds: 2,
 });
 process.stdout.write('ready\n');

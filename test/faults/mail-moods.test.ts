@@ -18,6 +18,7 @@ import { aMonday } from '#test/support/running-server';
 import { Chance } from './kills/chance.js';
 import { hiddenMails } from './kills/hidden-mails.js';
 import { MoodyMailServer, type Mood } from './kills/moody-mail-server.js';
+import { testSecrets } from '#test/support/secrets';
 
 let database: TestDatabase;
 let db: Db;
@@ -33,7 +34,7 @@ beforeAll(async () => {
   db = new Db(database.workerUrl, { connections: 2 });
   mail = new MoodyMailServer(new Chance(1));
   const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
-  deps = { db, clock: systemClock, files: new DiskFileStore(folder), publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }) };
+  deps = { db, clock: systemClock, files: new DiskFileStore(folder), publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', secrets: testSecrets, outgoing: new Outgoing({ outgoing: { allow: [] } }) };
   const at = aMonday();
   scheme = await foundScheme(db, at);
   const dog = dogNamed(scheme, 'Flint');

@@ -29,6 +29,7 @@ import type { Road } from '#seed/roads/road';
 import { plans } from '#seed/scenario';
 import { cloneDatabase, type TestDatabase } from '#test/support/database';
 import { MailServer } from '#test/support/mail-server';
+import { testSecrets } from '#test/support/secrets';
 
 // A confirmation, a letter, a package wait for a worker; two more have their films and papers.
 const DOGS = ['Nettle', 'Cinder', 'Corrie', 'Heron', 'Kestrel'];
@@ -192,14 +193,14 @@ describe('after a restore', () => {
     await verifyRequester(asManager, manager, rows[0]!.id, 'Showed a passport at the desk.');
     await eraseRequester(asManager, manager, rows[0]!.id);
     const mailer = new SmtpMailer({ url: await mail.start(), from: 'Aldra Basin scheme <server@cotyla.example>' });
-    await writeTombstones({ ...asManager, files: filesOf('original'), mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }), tombstones: ledger });
+    await writeTombstones({ ...asManager, files: filesOf('original'), mailer, mailDomain: 'cotyla.example', secrets: testSecrets, outgoing: new Outgoing({ outgoing: { allow: [] } }), tombstones: ledger });
     await before.close();
 
     restored = await newDatabase();
     await prepareQueue({ ownerUrl: restored.ownerUrl, logins: ['cotyla_worker'] });
     expect((await restoreInto(restored, 'restored', { tombstones: [ledger] })).erasedAgain).toBe(1);
     db = new Db(restored.workerUrl, { connections: 6 });
-    deps = { db, clock, files: filesOf('restored'), publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }) };
+    deps = { db, clock, files: filesOf('restored'), publicUrl: PUBLIC_URL, mailer, mailDomain: 'cotyla.example', secrets: testSecrets, outgoing: new Outgoing({ outgoing: { allow: [] } }) };
   }, 60_000);
   afterAll(async () => {
     await worker.close(10);

@@ -17,6 +17,7 @@ import type { FileStore } from '#libs/platform/files/file-store';
 import { Limits } from '#libs/platform/limits/limits';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
 import { Outgoing } from '#libs/platform/outgoing/outgoing';
+import type { SecretBox } from '#libs/platform/secrets/secret-box';
 import { prepareQueue } from '#libs/platform/queue/prepare-queue';
 import { instantOf } from '#libs/steps/record/local-time';
 import type { StepDeps } from '#libs/steps/record/step-deps';
@@ -29,6 +30,7 @@ import { freePort } from '#test/medium/queue-support/free-port';
 import { cloneDatabase } from './database.js';
 import { kill, startKillable } from './killable.js';
 import { MailServer } from './mail-server.js';
+import { testSecrets } from './secrets.js';
 import { signIn, type Session } from './session.js';
 
 export const PUBLIC_URL = 'https://cotyla.example';
@@ -77,7 +79,7 @@ const builtPages = path.resolve(import.meta.dirname, '../../dist/web');
 /** Other tests keep the machine busy; a lock must not run out because of them. */
 const LOCK_SECONDS = 60;
 
-export async function startServer({ pages = false, kept, allow = [] }: { pages?: boolean; kept?: string; allow?: string[] } = {}): Promise<RunningServer> {
+export async function startServer({ pages = false, kept, allow = [], secrets = testSecrets }: { pages?: boolean; kept?: string; allow?: string[]; secrets?: SecretBox } = {}): Promise<RunningServer> {
   if (pages && !existsSync(builtPages)) throw new Error('The web app is not built: run the tests with npm test, or node scripts/build.mjs first.');
   const port = pages ? await freePort() : 0;
   const publicUrl = pages ? `http://127.0.0.1:${port}` : PUBLIC_URL;
@@ -95,10 +97,10 @@ export async function startServer({ pages = false, kept, allow = [] }: { pages?:
   const mailer = new SmtpMailer({ url: mailUrl, from: 'Aldra Basin scheme <server@cotyla.example>' });
   const settings: Deps['settings'] = { outgoing: { allow }, publicUrl, demo: pages, dataFolder: folder, mail: pages ? { captured: true, from: '' } : { captured: false, url: '', from: '' } };
   if (pages) await writeFile(path.join(folder, 'demo-sign-ins.json'), JSON.stringify(demoSignIns()));
-  const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), settings), ...(pages && { web: builtPages }), log: (error) => errors.push(error) });
+  const api = await createApi({ deps: new Deps(apiDb, clock, files, new Limits(), secrets, settings), ...(pages && { web: builtPages }), log: (error) => errors.push(error) });
   await api.listen(port, '127.0.0.1');
   const outgoing = new Outgoing({ outgoing: { allow } });
-  const workerDeps: WorkerDeps = { db: workerDb, clock, files, publicUrl, mailer, outgoing, mailDomain: 'cotyla.example' };
+  const workerDeps: WorkerDeps = { db: workerDb, clock, files, publicUrl, mailer, outgoing, secrets, mailDomain: 'cotyla.example' };
   const queue = { backend: 'postgres' as const, url: database.workerUrl, namespace: `t${randomUUID().slice(0, 8)}` };
   const startHere = (locks: { stalledCheckSeconds?: number } = {}) => startWorker({
     deps: workerDeps, queue, databaseUrl: database.workerUrl, onError: (error) => errors.push(error), lockSeconds: LOCK_SECONDS, ...locks,

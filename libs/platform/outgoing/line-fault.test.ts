@@ -18,6 +18,10 @@ describe('what a line broke on', () => {
     expect(lineFault(failed(cause)).fault).toBe(fault);
   });
 
+  it('is named by the client where the network has no word for it', () => {
+    expect(lineFault(failed(new Error('bad port')))).toEqual({ fault: 'broken', detail: 'bad port' });
+  });
+
   it('is no answer when nobody waited longer, and the reason of whoever refused the address', () => {
     expect(lineFault(new DOMException('The operation timed out.', 'TimeoutError')).fault).toBe('noAnswer');
     expect(lineFault(new AddressRefusedError('Inside.', 'inside')).fault).toBe('inside');

@@ -17,10 +17,10 @@ export function lineFault(error: unknown): LineFault {
   if (code && NAMES.has(code)) return { fault: 'nameNotFound', detail: code };
   if (code && CERTIFICATE.test(code)) return { fault: 'certificate', detail: code };
   if (code === 'ECONNREFUSED') return { fault: 'nobodyListens', detail: code };
-  return { fault: 'broken', detail: code };
+  return { fault: 'broken', detail: code ?? inner.at(-1)?.message ?? null };
 }
 
-interface Link { name?: string; code?: string; cause?: unknown; errors?: unknown[] }
+interface Link { name?: string; message?: string; code?: string; cause?: unknown; errors?: unknown[] }
 
 /** What the client wraps in errors of its own; several where it tried several addresses. */
 function chain(error: unknown): Link[] {

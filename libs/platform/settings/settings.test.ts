@@ -90,6 +90,7 @@ describe('a wrong value is refused with a sentence that says what a right one lo
     ['PUBLIC_URL', 'https://a.example/app', /without a path/],
     ['DEMO', 'maybe', /must be 1 or 0/],
     ['SESSION_SECRET', 's3cret-word', /too short/],
+    ['SECRETS_KEY', 's3cret-word', /a key of 32 bytes in base64/],
     ['S3_BUCKET', 'Films!', /bucket name/],
     ['OUTGOING_ALLOW', 'archive.example', /each with its port/],
     ['OUTGOING_ALLOW', 'http://archive.example:80', /each with its port/],

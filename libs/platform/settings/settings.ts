@@ -51,6 +51,8 @@ export interface Settings {
   dataFolder: string;
   /** When not given, the first start keeps one in the data folder. */
   sessionSecret: string | undefined;
+  /** What seals the secrets in the database; when not given, the first start makes a key and keeps it in the file. */
+  secrets: { keys: string | undefined; keyFile: string };
   signingKeyFile: string;
   /** The scheme's own studies, as data; none beside the shipped ones when not given. */
   studiesFile: string | undefined;
@@ -82,6 +84,7 @@ function toSettings(v: Variables): Settings {
     demo: v.DEMO,
     dataFolder,
     sessionSecret: v.SESSION_SECRET,
+    secrets: { keys: v.SECRETS_KEY, keyFile: path.join(dataFolder, 'secrets-key') },
     signingKeyFile: path.resolve(v.SIGNING_KEY_FILE ?? path.join(dataFolder, 'signing-key.pem')),
     studiesFile: v.STUDIES_FILE === undefined ? undefined : path.resolve(v.STUDIES_FILE),
     outgoing: { allow: v.OUTGOING_ALLOW },

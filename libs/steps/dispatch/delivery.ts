@@ -23,7 +23,7 @@ export interface Delivery extends Line {
 export async function readDelivery(tx: Tx, send: string): Promise<Delivery | undefined> {
   const [row] = await tx.$queryRaw<Delivery[]>`
     SELECT d.send_id AS send, d.order_id AS order, d.practice_id AS practice, d.package_id AS package, d.study_id AS study, d.centre_id AS centre, d.kind, d.state, d.note, p.manifest, p.summary, (SELECT zone FROM practice WHERE id = d.practice_id) AS zone,
-      c.address, c.bucket, c.region, c.account, s.secret,
+      c.id AS channel, c.address, c.bucket, c.region, c.account, s.secret,
       (SELECT jsonb_agg(jsonb_build_object('place', i.place, 'name', i.name, 'image', i.image, 'state', i.state, 'words', i.words, 'sopClass', i.sop_class, 'sopUid', i.sop_uid, 'studyUid', i.study_uid, 'seriesUid', i.series_uid, 'sentSha', i.sent_sha, 'size', i.size) ORDER BY i.place)
         FROM delivery_item i WHERE i.send_id = d.send_id) AS items
     FROM delivery d JOIN package p ON p.id = d.package_id JOIN LATERAL (

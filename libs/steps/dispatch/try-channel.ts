@@ -1,5 +1,6 @@
 import type { LineAnswer } from '#libs/contracts/line';
 import { lineFault } from '#libs/platform/outgoing/line-fault';
+import { SecretLostError } from '#libs/platform/secrets/secret-lost-error';
 import type { Tx } from '#libs/platform/database/db';
 import type { WorkerDeps } from '../worker-deps.js';
 import { openLine, type Line } from './channels/open-channel.js';
@@ -18,12 +19,13 @@ export async function tryChannel(deps: WorkerDeps, trial: string, { signal }: { 
     UPDATE channel_trial SET answer = ${answer}, status = ${status}, detail = ${detail}, answered_at = ${deps.clock.now()} WHERE id = ${trial}::uuid AND answer IS NULL`);
 }
 
-async function greet({ outgoing }: WorkerDeps, line: Trial, signal: AbortSignal): Promise<Answer> {
+async function greet(deps: WorkerDeps, line: Trial, signal: AbortSignal): Promise<Answer> {
   try {
-    const channel = await openLine(outgoing, line.kind, line, '');
+    const channel = await openLine(deps, line.kind, line, '');
     return { ...(await channel.greet!(AbortSignal.any([signal, AbortSignal.timeout(PATIENCE_MS)]))), detail: null };
   } catch (error) {
     signal.throwIfAborted(); // the worker is being stopped: another one asks
+    if (error instanceof SecretLostError) return { answer: 'secretLost', status: null, detail: null };
     const { fault, detail } = lineFault(error);
     return { answer: fault, status: null, detail };
   }
@@ -31,7 +33,7 @@ async function greet({ outgoing }: WorkerDeps, line: Trial, signal: AbortSignal)
 
 async function read(tx: Tx, trial: string): Promise<Trial | undefined> {
   const [row] = await tx.$queryRaw<Trial[]>`
-    SELECT c.kind, c.address, c.bucket, c.region, c.account, s.secret FROM channel_trial r JOIN centre_channel c ON c.id = r.channel_id LEFT JOIN centre_channel_secret s ON s.channel_id = c.id
+    SELECT c.id AS channel, c.kind, c.address, c.bucket, c.region, c.account, s.secret FROM channel_trial r JOIN centre_channel c ON c.id = r.channel_id LEFT JOIN centre_channel_secret s ON s.channel_id = c.id
     WHERE r.id = ${trial}::uuid AND r.answer IS NULL`;
   return row;
 }

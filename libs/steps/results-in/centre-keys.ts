@@ -2,6 +2,8 @@ import { randomUUID } from 'node:crypto';
 import type { CentreKeyRow, KeyMade } from '#libs/contracts/results-in';
 import { audit } from '#libs/platform/audit/audit';
 import type { Tx } from '#libs/platform/database/db';
+import { aboutSecret } from '#libs/platform/secrets/about';
+import type { WithSecrets } from '#libs/platform/secrets/with-secrets';
 import type { StepDeps } from '../record/step-deps.js';
 import { badInput, notFound, StepError } from '../record/step-error.js';
 import { centresOf, look, personOf, type Centre, type Onlooker } from './onlooker.js';
@@ -21,7 +23,7 @@ export async function keyCentres(deps: StepDeps, who: Onlooker): Promise<Centre[
 }
 
 /** The secret is answered here and never again. */
-export async function makeKey(deps: StepDeps, who: Onlooker, centre: string): Promise<KeyMade> {
+export async function makeKey(deps: StepDeps & WithSecrets, who: Onlooker, centre: string): Promise<KeyMade> {
   const mine = await keysOnly(deps, who);
   if (!mine.some((c) => c.id === centre)) throw badInput('centre', 'The keys of this centre are made by whoever registered it, or by the scheme’s lead.');
   const made = { key: randomUUID(), secret: newSecret() };
@@ -30,7 +32,7 @@ export async function makeKey(deps: StepDeps, who: Onlooker, centre: string): Pr
     await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext(${`keys of ${centre}`}))`;
     const [row] = await tx.$queryRaw<{ valid: number }[]>`SELECT count(*)::int AS valid FROM centre_key WHERE centre_id = ${centre}::uuid AND ended_at IS NULL`;
     if (row!.valid >= MOST_VALID) throw new StepError('ALREADY_THERE', 'Two keys of this centre are valid. End the older one once the centre’s computer signs with the newer; then make another.');
-    await tx.$executeRaw`INSERT INTO centre_key (id, centre_id, secret, at, by, by_name) VALUES (${made.key}::uuid, ${centre}::uuid, ${made.secret}, ${deps.clock.now()}, ${id}, ${name})`;
+    await tx.$executeRaw`INSERT INTO centre_key (id, centre_id, secret, at, by, by_name) VALUES (${made.key}::uuid, ${centre}::uuid, ${deps.secrets.seal(made.secret, aboutSecret.centreKey(made.key))}, ${deps.clock.now()}, ${id}, ${name})`;
     await audit(tx, { by: id, role, action: 'makeCentreKey', practice, subject: made.key, detail: { centre } });
   };
   await ('practice' in who ? deps.db.practice(who.practice.practice, make) : deps.db.centre(centre, make));
@@ -55,7 +57,10 @@ async function keysOnly(deps: StepDeps, who: Onlooker): Promise<Centre[]> {
   return mine;
 }
 
-const KEYS = `SELECT k.id, c.name AS centre, ${utc('k.at')} AS at, k.by_name AS by, ${utc('k.ended_at')} AS "endedAt", ${utc('k.last_used_at')} AS "lastUsedAt", ${utc('k.last_refused_at')} AS "lastRefusedAt"
+const KEYS = `SELECT k.id, c.name AS centre, ${utc('k.at')} AS at, k.by_name AS by, ${utc('k.ended_at')} AS "endedAt", ${utc('k.last_used_at')} AS "lastUsedAt", ${utc('k.last_refused_at')} AS "lastRefusedAt", k.key_id AS "keyId"
 FROM centre_key k JOIN centre c ON c.id = k.centre_id ORDER BY k.ended_at DESC NULLS FIRST, k.at DESC LIMIT 50`;
 
-export const readKeys = async (deps: StepDeps, who: Onlooker): Promise<CentreKeyRow[]> => (await look(deps, who, (tx) => tx.$queryRawUnsafe<CentreKeyRow[]>(KEYS))).flat();
+export async function readKeys(deps: StepDeps & WithSecrets, who: Onlooker): Promise<CentreKeyRow[]> {
+  const rows = await look(deps, who, (tx) => tx.$queryRawUnsafe<(Omit<CentreKeyRow, 'secretLost'> & { keyId: string | null })[]>(KEYS));
+  return rows.flat().map(({ keyId, ...row }) => ({ ...row, secretLost: !deps.secrets.knows(keyId) }));
+}

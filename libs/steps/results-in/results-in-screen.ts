@@ -1,4 +1,5 @@
 import type { ResultsInScreen } from '#libs/contracts/results-in';
+import type { WithSecrets } from '#libs/platform/secrets/with-secrets';
 import type { StepDeps } from '../record/step-deps.js';
 import { keyCentres, readKeys } from './centre-keys.js';
 import { leftReadings } from './left-readings.js';
@@ -6,7 +7,7 @@ import { brings, centresOf, type Onlooker } from './onlooker.js';
 
 export const MESSAGES = '/api/results-in/messages';
 
-export async function resultsInScreen(deps: StepDeps, who: Onlooker, page = 1): Promise<ResultsInScreen> {
+export async function resultsInScreen(deps: StepDeps & WithSecrets, who: Onlooker, page = 1): Promise<ResultsInScreen> {
   const left = await leftReadings(deps, who, page);
   const keys = await keyCentres(deps, who);
   const named = ({ id, name }: { id: string; name: string }) => ({ id, name });

@@ -5,6 +5,9 @@ import type { Tx } from '#libs/platform/database/db';
 import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
 import { lineFault } from '#libs/platform/outgoing/line-fault';
 import { saidBy } from '#libs/platform/outgoing/said-by';
+import { aboutSecret } from '#libs/platform/secrets/about';
+import type { SecretBox } from '#libs/platform/secrets/secret-box';
+import { SecretLostError } from '#libs/platform/secrets/secret-lost-error';
 import type { WorkerDeps } from '../worker-deps.js';
 import { signature } from './sign.js';
 
@@ -14,7 +17,7 @@ export const PAUSES = [1, 5, 30, 120, 360, 720];
 export const LOST_MINUTES = 2;
 const PATIENCE_MS = 10_000;
 
-interface Claimed { id: string; practice: string; accession: string | null; event: OrderEvent | typeof TEST_EVENT; eventId: string; eventAt: Date; tries: number; lost: boolean; address: string; secrets: string[]; ended: boolean }
+interface Claimed { id: string; webhook: string; practice: string; accession: string | null; event: OrderEvent | typeof TEST_EVENT; eventId: string; eventAt: Date; tries: number; lost: boolean; address: string; secret: string; earlier: string | null; ended: boolean }
 interface Try { status: number | null; words: string; answer?: LineAnswer; detail?: string | null }
 interface Outcome extends Try { became: 'delivered' | 'again' | 'never' }
 
@@ -31,13 +34,17 @@ async function claim(tx: Tx, delivery: string, now: Date): Promise<Claimed | und
   const [row] = await tx.$queryRaw<Claimed[]>`
     WITH found AS (SELECT id, state FROM webhook_delivery WHERE id = ${delivery}::uuid AND (state = 'waiting' AND due_at <= ${now} OR state = 'sending' AND claimed_at <= ${lost}) FOR UPDATE)
     UPDATE webhook_delivery d SET state = 'sending', claimed_at = ${now}, tries = d.tries + 1 FROM found, webhook w WHERE d.id = found.id AND w.id = d.webhook_id
-    RETURNING d.id, d.practice_id AS practice, d.accession, d.event, d.event_id AS "eventId", d.event_at AS "eventAt", d.tries, found.state = 'sending' AS lost, w.address, w.ended_at IS NOT NULL AS ended,
-      array_remove(ARRAY[w.secret, CASE WHEN w.earlier_until > ${now} THEN w.earlier_secret END], NULL) AS secrets`;
+    RETURNING d.id, w.id AS webhook, d.practice_id AS practice, d.accession, d.event, d.event_id AS "eventId", d.event_at AS "eventAt", d.tries, found.state = 'sending' AS lost, w.address, w.ended_at IS NOT NULL AS ended,
+      w.secret, CASE WHEN w.earlier_until > ${now} THEN w.earlier_secret END AS earlier`;
   if (row?.lost) await addTry(tx, row, { status: null, words: 'The program was stopped while it called; whether it was heard is not known.' }, now);
   return row;
 }
 
-async function call({ outgoing, clock }: WorkerDeps, { accession, event, eventId, eventAt, address, secrets }: Claimed): Promise<Outcome> {
+async function call({ outgoing, clock, secrets: box }: WorkerDeps, claimed: Claimed): Promise<Outcome> {
+  const { accession, event, eventId, eventAt, address } = claimed;
+  const secrets = secretsOf(box, claimed);
+  // an unsigned call would be refused over there, or worse, believed; the key may come back meanwhile
+  if (!secrets) return { status: null, words: 'The secret of this address cannot be read any more, so nothing can be signed.', answer: 'secretLost', became: 'again' };
   const at = eventAt.toISOString();
   const body = JSON.stringify(event === TEST_EVENT ? { id: eventId, event, test: true, at } : { id: eventId, event, order: accession, at });
   const timestamp = Math.floor(clock.now().getTime() / 1000);
@@ -51,6 +58,20 @@ async function call({ outgoing, clock }: WorkerDeps, { accession, event, eventId
     const words = error instanceof AddressRefusedError ? error.message : fault === 'noAnswer' ? `No answer within ${PATIENCE_MS / 1000} seconds.` : 'Nobody answers there.';
     return { status: null, words, answer: fault, detail, became: error instanceof AddressRefusedError ? 'never' : 'again' };
   }
+}
+
+/** Undefined where the secret in force cannot be read; the one before it is not waited for. */
+function secretsOf(box: SecretBox, { webhook, secret, earlier }: Claimed): string[] | undefined {
+  const open = (stored: string | null): string[] => {
+    try {
+      return stored === null ? [] : [box.open(stored, aboutSecret.webhook(webhook))];
+    } catch (error) {
+      if (error instanceof SecretLostError) return [];
+      throw error;
+    }
+  };
+  const now = open(secret);
+  return now.length === 0 ? undefined : [...now, ...open(earlier)];
 }
 
 function said(status: number): Outcome {

@@ -1,10 +1,13 @@
 import type { z } from 'zod';
+import { randomUUID } from 'node:crypto';
 import { newWebhook, type Webhooks } from '#libs/contracts/integrations';
 import type { Tx } from '#libs/platform/database/db';
 import { addToOutbox } from '#libs/platform/database/outbox';
 import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
 import { newToken } from '#libs/platform/passwords/token';
+import { aboutSecret } from '#libs/platform/secrets/about';
+import type { WithSecrets } from '#libs/platform/secrets/with-secrets';
 import { noteChange } from '#libs/register/note-change';
 import { managersOnly } from '#libs/register/who-may';
 import type { Actor } from '../record/actor.js';
@@ -12,14 +15,14 @@ import type { StepDeps } from '../record/step-deps.js';
 import { badInput, notFound } from '../record/step-error.js';
 import { webhooksIn } from './webhooks-in.js';
 
-type Deps = StepDeps & { outgoing: Pick<Outgoing, 'check'> };
+type Deps = StepDeps & WithSecrets & { outgoing: Pick<Outgoing, 'check'> };
 
 /** How long the secret before still signs, so that nothing is missed while the other program is told the new one. Our own choice. */
 const OVERLAP_HOURS = 24;
 
 export function readWebhooks(deps: Deps, actor: Actor): Promise<Webhooks> {
   managersOnly(actor);
-  return deps.db.practice(actor.practice, (tx) => webhooksIn(tx, actor.practice));
+  return deps.db.practice(actor.practice, (tx) => webhooksIn(tx, deps, actor.practice));
 }
 
 export async function makeWebhook(deps: Deps, actor: Actor, { name, address, events }: z.output<typeof newWebhook>): Promise<Webhooks> {
@@ -29,9 +32,10 @@ export async function makeWebhook(deps: Deps, actor: Actor, { name, address, eve
   });
   const { token: secret } = newToken();
   return change(deps, actor, async (tx) => {
-    const [row] = await tx.$queryRaw<{ id: string }[]>`INSERT INTO webhook (practice_id, name, address, events, secret, at, by, by_name)
-      VALUES (${actor.practice}::uuid, ${name}, ${address}, ${[...new Set(events)]}::text[], ${secret}, ${deps.clock.now()}, ${actor.id}, ${actor.name}) RETURNING id`;
-    await noteChange(tx, actor, 'makeWebhook', row!.id, { webhook: name, events });
+    const id = randomUUID();
+    await tx.$executeRaw`INSERT INTO webhook (id, practice_id, name, address, events, secret, at, by, by_name)
+      VALUES (${id}::uuid, ${actor.practice}::uuid, ${name}, ${address}, ${[...new Set(events)]}::text[], ${deps.secrets.seal(secret, aboutSecret.webhook(id))}, ${deps.clock.now()}, ${actor.id}, ${actor.name})`;
+    await noteChange(tx, actor, 'makeWebhook', id, { webhook: name, events });
     return { name, secret };
   });
 }
@@ -51,7 +55,7 @@ export function changeSecret(deps: Deps, actor: Actor, webhook: string): Promise
   const { token: secret } = newToken();
   return change(deps, actor, async (tx) => {
     const until = new Date(deps.clock.now().getTime() + OVERLAP_HOURS * 3_600_000);
-    const [row] = await tx.$queryRaw<{ changed: boolean }[]>`SELECT app.change_webhook_secret(${webhook}::uuid, ${secret}, ${until}) AS changed`;
+    const [row] = await tx.$queryRaw<{ changed: boolean }[]>`SELECT app.change_webhook_secret(${webhook}::uuid, ${deps.secrets.seal(secret, aboutSecret.webhook(webhook))}, ${until}) AS changed`;
     if (!row?.changed) throw notFound();
     await noteChange(tx, actor, 'changeWebhookSecret', webhook);
     const { name } = await tx.webhook.findUniqueOrThrow({ where: { id: webhook }, select: { name: true } });
@@ -87,5 +91,5 @@ export function sendAgain(deps: Deps, actor: Actor, delivery: string): Promise<W
 const change = (deps: Deps, { practice }: Actor, work: (tx: Tx) => Promise<Webhooks['secret']>): Promise<Webhooks> =>
   deps.db.practice(practice, async (tx) => {
     const secret = await work(tx);
-    return { ...(await webhooksIn(tx, practice)), secret };
+    return { ...(await webhooksIn(tx, deps, practice)), secret };
   });

@@ -13,6 +13,7 @@ import type { Road } from '#seed/roads/road';
 import { plans } from '#seed/scenario';
 import { DEMO_PASSWORD } from '#seed/sign-ins';
 import { cloneDatabase, type TestDatabase } from '../../support/database.js';
+import { testSecrets } from '#test/support/secrets';
 
 export interface BenchGround {
   database: TestDatabase;
@@ -37,7 +38,7 @@ export async function openBench(dogs: string[], { web }: { web?: string } = {}):
   const roads = (await fillDemo({ db: system, files, publicUrl, now: new Date(), chosen: plans.filter((p) => dogs.includes(p.dog)) }))!;
   const db = new Db(database.apiUrl, { connections: CONNECTIONS });
   const settings = { publicUrl, demo: false, dataFolder: folder, mail: { captured: true as const, from: 'x@cotyla.example' } };
-  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), settings), ...(web && { web }), log: (error) => console.error(error) });
+  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), testSecrets, settings), ...(web && { web }), log: (error) => console.error(error) });
   await api.listen(0, '127.0.0.1');
   const url = await api.getUrl();
   return {

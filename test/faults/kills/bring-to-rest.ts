@@ -5,6 +5,7 @@ import type { Db } from '#libs/platform/database/db';
 import type { DiskFileStore } from '#libs/platform/files/disk-file-store';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
 import { Outgoing } from '#libs/platform/outgoing/outgoing';
+import { testSecrets } from '#test/support/secrets';
 
 const LATER_MS = 10 * 60_000;
 const POLL_MS = 50;
@@ -16,7 +17,7 @@ export async function bringToRest({ db, files, mailUrl, databaseUrl, onError }: 
   const clock = new TestClock(new Date(Date.now() + LATER_MS));
   const mailer = new SmtpMailer({ url: mailUrl, from: 'Aldra Basin scheme <server@cotyla.example>' });
   const worker = await startWorker({
-    deps: { db, clock, files, publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', outgoing: new Outgoing({ outgoing: { allow: [] } }) },
+    deps: { db, clock, files, publicUrl: 'https://cotyla.example', mailer, mailDomain: 'cotyla.example', secrets: testSecrets, outgoing: new Outgoing({ outgoing: { allow: [] } }) },
     queue: { backend: 'postgres', url: databaseUrl }, databaseUrl, onError, lockSeconds: 2, stalledCheckSeconds: 1,
   });
   const left = () => db.system('a test looks', async (tx) => (await tx.$queryRaw<{ n: bigint }[]>`

@@ -13,6 +13,7 @@ import { fillDemo } from '#seed/fill-demo';
 import type { Road } from '#seed/roads/road';
 import { plans } from '#seed/scenario';
 import { cloneDatabase, type TestDatabase } from '#test/support/database';
+import { testSecrets } from '#test/support/secrets';
 
 export interface OpenApi {
   api: NestFastifyApplication;
@@ -44,7 +45,7 @@ export async function openApi(dogs: string[], kept?: string): Promise<OpenApi> {
   await owner.query('UPDATE scheme SET demo = false');
   const db = new Db(database.apiUrl, { connections: 6 });
   const broken: unknown[] = [];
-  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), SETTINGS), log: (error) => broken.push(error) });
+  const api = await createApi({ deps: new Deps(db, systemClock, files, new Limits(), testSecrets, SETTINGS), log: (error) => broken.push(error) });
   await api.listen(0, '127.0.0.1');
   const url = await api.getUrl();
   const close = async () => {

@@ -14,6 +14,7 @@ import type { Driver } from '#seed/roads/road';
 import { cloneDatabase } from '#test/support/database';
 import { aMonday } from '#test/support/running-server';
 import { Copies } from './copies.js';
+import { testSecrets } from '#test/support/secrets';
 
 const SETTINGS = { publicUrl: 'https://cotyla.example', demo: false, dataFolder: '', mail: { captured: true as const, from: 'Cotyla <desk@cotyla.example>' } };
 
@@ -40,7 +41,7 @@ export async function openGround(): Promise<Ground> {
   const owner = new pg.Client(database.ownerUrl);
   await owner.connect();
   const broken: unknown[] = [];
-  const api = await createApi({ deps: new Deps(db, clock, files, new Limits(), SETTINGS), log: (error) => broken.push(error) });
+  const api = await createApi({ deps: new Deps(db, clock, files, new Limits(), testSecrets, SETTINGS), log: (error) => broken.push(error) });
   await api.listen(0, '127.0.0.1');
   return {
     url: await api.getUrl(), driver: { db: system, files, films: new FilmRoom(), scheme, publicUrl: SETTINGS.publicUrl }, clock, owner, copies: await Copies.over(owner), broken,

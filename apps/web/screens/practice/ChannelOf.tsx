@@ -25,6 +25,7 @@ export function ChannelOf({ centre, channel, edits, zone }: Props) {
         {channel?.bucket && <>, {channel.bucket}</>}.{' '}
         {channel && <span className="small quiet">{channel.secret && t('With a password.')} {t('Entered by {name}, {at}.', { name: channel.byName, at: momentAt(channel.at, zone) })}</span>}
       </p>
+      {channel?.secretLost && <p className="err"><b>{t('The password cannot be read any more.')}</b> {t('It was sealed with a key that this server does not have. No film goes this way until it is entered anew, or whoever runs the server brings the key back.')}</p>}
       {channel && canBeTried(channel.kind) && <Trial channel={channel} centre={centre} edits={edits} zone={zone} />}
       {edits && (
         <AddForm opens={t('Change how films go there')} saves={t('Send this way from now on')} schema={newChannel} start={start} add={add}>

@@ -81,6 +81,7 @@ const Named = ({ row, test, zone }: { row: Row; test: Webhooks['deliveries'][num
     {row.name}
     <span className="label num as-address">{row.address}</span>
     {row.earlierUntil && Date.parse(row.earlierUntil) > Date.now() && <span className="label">{t('The secret before holds until {moment}.', { moment: momentAt(row.earlierUntil, zone) })}</span>}
+    {row.secretLost && <span className="asked">{t('Its secret cannot be read any more: it was sealed with a key that this server does not have. Calls wait. Make a new secret, or whoever runs the server brings the key back.')}</span>}
     <span role="status" className="label">{test && `${t('Test call, {moment}:', { moment: momentAt(test.at, zone) })} ${testWords(test, row.address)}`}</span>
   </>
 );

@@ -19,6 +19,7 @@ const common: Record<LineAnswer, PageSentence> = {
   noAddress: 'This is no address that can be called. Enter one that begins with https:// and names a host.',
   nobodyListens: '{host} is found, and nobody listens there. Look at the port in the address; if it is right, ask whether the service is running.',
   noAnswer: '{host} did not answer in time. Try again later; if it stays so, ask whether a firewall keeps this server out.',
+  secretLost: 'The password or secret cannot be read on this server any more, and nothing was sent. Enter it anew, or make a new one.',
   broken: 'The line to {host} broke ({detail}). Try again; if it stays so, tell whoever runs it.',
 };
 

@@ -35,7 +35,7 @@ export function KeysSheet({ keys, lead }: { keys: NonNullable<ResultsInScreen['k
             { head: t('Made'), cell: (k) => <>{momentAt(k.at, zone)}<span className="block small quiet">{k.by}</span></> },
             { head: t('Last used'), cell: (k) => when(k.lastUsedAt) },
             { head: t('Last refused message'), cell: (k) => when(k.lastRefusedAt) },
-            { head: t('State'), cell: (k) => (k.endedAt ? t('Ended {at}', { at: momentAt(k.endedAt, zone) }) : <>{t('Valid')} <Button aria-label={t('End the key {key} of {centre}', { key: k.id.slice(0, 8), centre: k.centre })} onPress={() => end.mutate(k.id)}>{t('End it')}</Button></>) },
+            { head: t('State'), cell: (k) => (k.endedAt ? t('Ended {at}', { at: momentAt(k.endedAt, zone) }) : <>{k.secretLost ? <span className="lost">{t('Its secret cannot be read any more, and its messages are refused: end it and make another, or whoever runs the server brings the key of the secrets back.')}</span> : t('Valid')} <Button aria-label={t('End the key {key} of {centre}', { key: k.id.slice(0, 8), centre: k.centre })} onPress={() => end.mutate(k.id)}>{t('End it')}</Button></>) },
           ]}
         />
       )}

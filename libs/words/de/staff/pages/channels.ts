@@ -69,6 +69,11 @@ export const channels = {
     '{host} hat nicht rechtzeitig geantwortet. Versuchen Sie es später noch einmal; bleibt es so, fragen Sie, ob eine Firewall diesen Server abhält.',
   'The line to {host} broke ({detail}). Try again; if it stays so, tell whoever runs it.':
     'Die Verbindung zu {host} ist abgebrochen ({detail}). Versuchen Sie es noch einmal; bleibt es so, sagen Sie es denen, die es betreiben.',
+  'The password or secret cannot be read on this server any more, and nothing was sent. Enter it anew, or make a new one.':
+    'Passwort oder Geheimnis lässt sich auf diesem Server nicht mehr lesen; gesendet wurde nichts. Geben Sie es neu ein, oder legen Sie ein neues an.',
+  'The password cannot be read any more.': 'Das Passwort lässt sich nicht mehr lesen.',
+  'It was sealed with a key that this server does not have. No film goes this way until it is entered anew, or whoever runs the server brings the key back.':
+    'Es wurde mit einem Schlüssel versiegelt, den dieser Server nicht hat. So geht keine Aufnahme hinaus, bis es neu eingegeben ist oder, wer den Server betreibt, den Schlüssel zurückbringt.',
   'no reason given': 'ohne Grund',
   'It has stopped.': 'Es ist stehen geblieben.',
   'Not all were taken.': 'Nicht alle wurden angenommen.',

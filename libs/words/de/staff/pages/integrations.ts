@@ -48,6 +48,8 @@ export const integrations = {
   'the secret of {name}': 'Geheimnis von {name}',
   'Copied.': 'Kopiert.',
   'It is marked: copy it with the keys of your keyboard.': 'Es ist markiert: Kopieren Sie es mit der Tastatur.',
+  'Its secret cannot be read any more: it was sealed with a key that this server does not have. Calls wait. Make a new secret, or whoever runs the server brings the key back.':
+    'Sein Geheimnis lässt sich nicht mehr lesen: Es wurde mit einem Schlüssel versiegelt, den dieser Server nicht hat. Aufrufe warten. Legen Sie ein neues Geheimnis an, oder wer den Server betreibt, bringt den Schlüssel zurück.',
   'Send a test call': 'Probeaufruf senden',
   'Send a test call to {name}': 'Einen Probeaufruf an {name} senden',
   'Test call, {moment}:': 'Probeaufruf, {moment}:',

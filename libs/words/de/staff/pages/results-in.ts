@@ -62,6 +62,8 @@ export const resultsIn = {
   'Last refused message': 'Zuletzt abgewiesene Nachricht',
   'Ended {at}': 'Beendet {at}',
   Valid: 'Gültig',
+  'Its secret cannot be read any more, and its messages are refused: end it and make another, or whoever runs the server brings the key of the secrets back.':
+    'Sein Geheimnis lässt sich nicht mehr lesen, und seine Nachrichten werden abgewiesen: Beenden Sie ihn und legen Sie einen neuen an, oder wer den Server betreibt, bringt den Schlüssel der Geheimnisse zurück.',
   'End the key {key} of {centre}': 'Den Schlüssel {key} beenden, {centre}',
   'End it': 'Beenden',
   'Make it': 'Ausstellen',
