@@ -42,6 +42,14 @@ async function toBed(on: Road): Promise<void> {
 
 const seal = (on: Road) => on.act('desk', 'seal', on.study().id, {});
 const sending = (screen: OrderScreen) => screen.studies[0]!.sends.at(-1)!;
+/** The same order to a colleague who reads German: what a job wrote down is said anew. */
+async function toGerman(on: Road): Promise<OrderScreen> {
+  const nurse = await on.as('nurse');
+  await nurse.send('/api/me/language', { language: 'de' });
+  const screen = await nurse.read<OrderScreen>(`/api/orders/${on.id}`);
+  await nurse.send('/api/me/language', { language: 'en' });
+  return screen;
+}
 const states = (screen: OrderScreen) => sending(screen).delivery!.films.map((film) => film.state);
 
 describe.each([['DICOMweb', dicomwebCentre], ['an object store', objectStoreCentre]])('films that go by %s', (_, open) => {
@@ -143,6 +151,9 @@ describe.each([['DICOMweb', dicomwebCentre], ['an object store', objectStoreCent
     const { delivery } = sending(on.screen);
     expect(delivery!.films[1]).toMatchObject({ name: 'Compression, from below, attempt 1', words: expect.stringMatching(/refuses it: (it takes no images of this kind|Your proposed upload exceeds)/) });
     expect(delivery!.state).toBe('refused');
+    const german = await toGerman(on);
+    expect(sending(german).delivery!.films[1]).toMatchObject({ name: 'Zusammengedrückt, von unten, Versuch 1', words: expect.stringMatching(/lehnt es ab: (es nimmt keine Bilder dieser Art|Your proposed upload exceeds)/) });
+    expect(german.happened.map((h) => h.what)).toContainEqual(expect.stringMatching(/ging nicht\. Zusammengedrückt, von unten, Versuch 1: .*lehnt es ab/));
     expect(holds(on.screen)).toContain('SEND_UNCERTAIN');
     await on.act('desk', 'resolveSend', on.study().id, { send: sending(on.screen).id, arrived: false });
     await on.act('desk', 'send', on.study().id, {});
@@ -161,6 +172,8 @@ describe.each([['DICOMweb', dicomwebCentre], ['an object store', objectStoreCent
     await server.settled();
     expect(sending(await on.look()).delivery).toMatchObject({ state: 'stopped', words: expect.stringMatching(/practice manager/) });
     expect(on.screen.problems.map((p) => p.job)).toEqual(['deliver-package']);
+    const german = await toGerman(on);
+    expect([sending(german).delivery!.words, german.problems[0]!.words]).toEqual([expect.stringMatching(/Die Praxisleitung/), expect.stringMatching(/^Die Bilder konnten nicht zur Stelle gebracht werden\. \(.*Die Praxisleitung/)]);
     await manager.send(path, centre.channel);
     const desk = await on.as('desk');
     await desk.send(`/api/orders/${on.id}/problems/${on.screen.problems[0]!.id}/retry`);

@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import { AddressRefusedError } from './address-refused-error.js';
 import { lineFault } from './line-fault.js';
 
@@ -24,6 +25,6 @@ describe('what a line broke on', () => {
 
   it('is no answer when nobody waited longer, and the reason of whoever refused the address', () => {
     expect(lineFault(new DOMException('The operation timed out.', 'TimeoutError')).fault).toBe('noAnswer');
-    expect(lineFault(new AddressRefusedError('Inside.', 'inside')).fault).toBe('inside');
+    expect(lineFault(new AddressRefusedError(said('This is no web address; it begins with https:// and names a host.'), 'inside')).fault).toBe('inside');
   });
 });

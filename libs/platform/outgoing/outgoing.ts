@@ -1,6 +1,7 @@
 import { lookup as lookUpName, type LookupAddress } from 'node:dns';
 import { isIP } from 'node:net';
 import { Agent, fetch, type RequestInit, type Response } from 'undici';
+import { said } from '#libs/words/said';
 import { AddressRefusedError } from './address-refused-error.js';
 import { inTheWorld } from './in-the-world.js';
 
@@ -43,7 +44,7 @@ export class Outgoing {
     const { hostname, allowed } = this.#judge(address);
     if (allowed || isIP(hostname)) return;
     await this.#judgedLookUp(hostname).catch((error: Error) => {
-      throw error instanceof AddressRefusedError ? error : new AddressRefusedError(`The host ${hostname} is not known. Check the spelling.`, 'nameNotFound');
+      throw error instanceof AddressRefusedError ? error : new AddressRefusedError(said('The host {host} is not known. Check the spelling.', { host: hostname }), 'nameNotFound');
     });
   }
 
@@ -54,7 +55,7 @@ export class Outgoing {
     });
     if (answer.status < 300 || answer.status > 399) return answer;
     await answer.body?.cancel();
-    throw new AddressRefusedError(`${url.host} sends callers on to another address, which is not followed. Enter the address that it leads to.`, 'redirect');
+    throw new AddressRefusedError(said('{host} sends callers on to another address, which is not followed. Enter the address that it leads to.', { host: url.host }), 'redirect');
   }
 
   async close(): Promise<void> {
@@ -63,12 +64,12 @@ export class Outgoing {
 
   #judge(address: string): { url: URL; hostname: string; allowed: boolean } {
     const url = URL.canParse(address) ? new URL(address) : undefined;
-    if (!url || !/^https?:$/.test(url.protocol)) throw new AddressRefusedError('This is no web address; it begins with https:// and names a host.', 'noAddress');
-    if (url.username || url.password) throw new AddressRefusedError('An address holds no name and no password; they have fields of their own.', 'noAddress');
+    if (!url || !/^https?:$/.test(url.protocol)) throw new AddressRefusedError(said('This is no web address; it begins with https:// and names a host.'), 'noAddress');
+    if (url.username || url.password) throw new AddressRefusedError(said('An address holds no name and no password; they have fields of their own.'), 'noAddress');
     const hostname = url.hostname.replace(/^\[|\]$/g, '');
     const allowed = this.#allow.has(hostAndPort(url));
     if (allowed) return { url, hostname, allowed };
-    if (url.protocol !== 'https:') throw new AddressRefusedError(`${url.host} would be called in the clear; the address must begin with https://.`, 'clear');
+    if (url.protocol !== 'https:') throw new AddressRefusedError(said('{host} would be called in the clear; the address must begin with https://.', { host: url.host }), 'clear');
     if (isIP(hostname)) refuseOwn(hostname, [{ address: hostname }]); // an address that is written out is never looked up
     return { url, hostname, allowed };
   }
@@ -93,7 +94,7 @@ const hostAndPort = ({ hostname, port, protocol }: URL) => `${hostname}:${port |
 /** One address inside is enough: the next line could go there. */
 function refuseOwn<T extends { address: string }>(host: string, found: T[]): T[] {
   if (found.length > 0 && found.every(({ address }) => inTheWorld(address))) return found;
-  throw new AddressRefusedError(`${host} leads into the server's own network, where nothing is called. If that is meant, whoever runs the server names it in OUTGOING_ALLOW.`, 'inside');
+  throw new AddressRefusedError(said('{host} leads into the server’s own network, where nothing is called. If that is meant, whoever runs the server names it in OUTGOING_ALLOW.', { host }), 'inside');
 }
 
 /** What the client wraps in errors of its own. */

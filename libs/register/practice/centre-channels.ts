@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import type { z } from 'zod';
 import { newChannel, type Channels } from '#libs/contracts/dispatch';
+import { t } from '#libs/words/spoken';
 import type { Tx } from '#libs/platform/database/db';
 import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
@@ -40,7 +41,7 @@ const told = (channel: z.output<typeof newChannel>): z.output<typeof newChannel>
 
 async function refuseAddress(outgoing: Outgoing, address: string): Promise<void> {
   await outgoing.check(address).catch((error: unknown) => {
-    throw error instanceof AddressRefusedError ? badInput('address', error.message) : error;
+    throw error instanceof AddressRefusedError ? badInput('address', t.said(error.said)) : error;
   });
 }
 

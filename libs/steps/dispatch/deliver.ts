@@ -1,3 +1,5 @@
+import { said, type Said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import type { Tx } from '#libs/platform/database/db';
 import { PermanentError, RetryableError } from '#libs/platform/queue/job-errors';
 import type { WorkerDeps } from '../worker-deps.js';
@@ -24,10 +26,10 @@ export async function deliverPackage(deps: WorkerDeps, send: string, { signal, l
     await finish(deps, channel, delivery);
   } catch (error) {
     if (error instanceof EndedError) return; // a person's word: there is nothing left to do, and nothing to tell
-    const message = error instanceof PermanentError || error instanceof RetryableError ? error.message : 'Something broke on the server.';
-    if (error instanceof PermanentError) await system((tx) => closeDelivery(tx, send, deps.clock.now(), 'stopped', message));
+    const told = error instanceof PermanentError || error instanceof RetryableError ? error.said : said('Something broke on the server.');
+    if (error instanceof PermanentError) await system((tx) => closeDelivery(tx, send, deps.clock.now(), 'stopped', [told]));
     // until then the queue tries again by itself; from here on it is a person's
-    if (error instanceof PermanentError || lastAttempt) await noteSending(deps, delivery, 'failed', message);
+    if (error instanceof PermanentError || lastAttempt) await noteSending(deps, delivery, 'failed', [told]);
     throw error;
   }
 }
@@ -46,7 +48,7 @@ async function bringOut(deps: WorkerDeps, channel: Channel, delivery: Delivery, 
     await move(deps, delivery, row, 'stored');
   } catch (error) {
     if (!(error instanceof ItemRefusedError)) throw error;
-    await move(deps, delivery, row, 'refused', error.message);
+    await move(deps, delivery, row, 'refused', error.said);
   }
 }
 
@@ -54,33 +56,43 @@ async function bringOut(deps: WorkerDeps, channel: Channel, delivery: Delivery, 
 async function claim({ db, clock }: WorkerDeps, delivery: Delivery, row: ItemRow): Promise<void> {
   const answer = await db.system('claim a film', (tx) => claimItem(tx, delivery, row, clock.now()));
   if (answer === 'ended') throw new EndedError();
-  if (answer === 'takenOut') throw new ItemRefusedError('It was taken out of the order and stays here.');
+  if (answer === 'takenOut') throw new ItemRefusedError(said('It was taken out of the order and stays here.'));
   row.state = 'claimed';
 }
 
 async function lookFor(deps: WorkerDeps, channel: Channel, delivery: Delivery, signal: AbortSignal): Promise<void> {
-  const missing: string[] = [];
+  const missing: Said[] = [];
   for (const row of delivery.items.filter((one) => one.state === 'stored')) {
     if (await channel.has(await prepareItem(deps, delivery, row), signal)) await move(deps, delivery, row, 'arrived');
-    else missing.push(row.name);
+    else missing.push(nameOf(row));
   }
-  if (missing.length > 0) throw new RetryableError(`The centre said that it has stored ${missing.join('; ')}, and does not list it.`);
+  if (missing.length > 0) throw new RetryableError(said('The centre said that it has stored {films}, and does not list it.', { films: listed(missing) }));
 }
 
 async function finish(deps: WorkerDeps, channel: Channel, delivery: Delivery): Promise<void> {
   const refused = delivery.items.filter((row) => row.state === 'refused');
   if (refused.length > 0) {
-    const words = refused.map((row) => (delivery.note ? (row.words ?? '') : `${row.name}: ${row.words ?? ''}`)).join(' ');
-    return noteSending(deps, delivery, 'failed', words, 'refused');
+    const told = refused.map((row) => whyOf(delivery, row));
+    return noteSending(deps, delivery, 'failed', told, 'refused');
   }
   const items: Item[] = [];
   for (const row of delivery.items) items.push(await prepareItem(deps, delivery, row));
   await channel.finish?.(items);
-  await noteSending(deps, delivery, channel.handsOver ? 'handedOver' : undefined, `the centre has ${items.length} of ${items.length} images`, 'arrived');
+  await noteSending(deps, delivery, channel.handsOver ? 'handedOver' : undefined, [said('the centre has {has} of {of} images', { has: items.length, of: items.length })], 'arrived');
 }
 
-async function move(deps: WorkerDeps, { send }: Delivery, row: ItemRow, state: ItemState, words?: string): Promise<void> {
+/** A note is about many films and has none's name. Rows from before have their text alone. */
+function whyOf({ note }: Delivery, row: ItemRow): Tellable {
+  const why = row.sentences?.[0] ?? (said(row.words ?? '') as Tellable);
+  return note ? why : said('{film}: {why}', { film: nameOf(row), why });
+}
+
+const nameOf = ({ named, name }: ItemRow): Said => named ?? said(name);
+/** One after the other, as a row of names. */
+const listed = ([first, ...others]: Said[]): Said => others.reduce((all, one) => said('{all}; {one}', { all, one }), first!);
+
+async function move(deps: WorkerDeps, { send }: Delivery, row: ItemRow, state: ItemState, why?: Tellable): Promise<void> {
   const now = deps.clock.now();
-  await deps.db.system('note how far a film is', (tx) => setItem(tx, { send, place: row.place, state, now, ...(words === undefined ? {} : { words }) }));
-  Object.assign(row, { state, words: words ?? null });
+  await deps.db.system('note how far a film is', (tx) => setItem(tx, { send, place: row.place, state, now, ...(why && { told: [why] }) }));
+  Object.assign(row, { state, words: null, sentences: why ? [why] : null });
 }

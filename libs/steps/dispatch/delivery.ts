@@ -1,3 +1,6 @@
+import type { Said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
+import { stored } from '#libs/words/stored';
 import type { Tx } from '#libs/platform/database/db';
 import type { ChannelKind } from '#libs/contracts/dispatch';
 import type { Line } from './channels/open-channel.js';
@@ -9,7 +12,7 @@ export type DeliveryState = 'open' | 'stopped' | 'arrived' | 'refused' | 'ended'
 export type ItemState = 'waiting' | 'claimed' | 'stored' | 'arrived' | 'refused';
 
 export interface ItemRow {
-  place: number; name: string; image: string | null; state: ItemState; words: string | null;
+  place: number; name: string; named: Said | null; image: string | null; state: ItemState; words: string | null; sentences: Tellable[] | null;
   sopClass: string | null; sopUid: string | null; studyUid: string | null; seriesUid: string | null; sentSha: string | null; size: number | null;
 }
 
@@ -24,7 +27,7 @@ export async function readDelivery(tx: Tx, send: string): Promise<Delivery | und
   const [row] = await tx.$queryRaw<Delivery[]>`
     SELECT d.send_id AS send, d.order_id AS order, d.practice_id AS practice, d.package_id AS package, d.study_id AS study, d.centre_id AS centre, d.kind, d.state, d.note, p.manifest, p.summary, (SELECT zone FROM practice WHERE id = d.practice_id) AS zone,
       c.id AS channel, c.address, c.bucket, c.region, c.account, s.secret,
-      (SELECT jsonb_agg(jsonb_build_object('place', i.place, 'name', i.name, 'image', i.image, 'state', i.state, 'words', i.words, 'sopClass', i.sop_class, 'sopUid', i.sop_uid, 'studyUid', i.study_uid, 'seriesUid', i.series_uid, 'sentSha', i.sent_sha, 'size', i.size) ORDER BY i.place)
+      (SELECT jsonb_agg(jsonb_build_object('place', i.place, 'name', i.name, 'named', i.named, 'image', i.image, 'state', i.state, 'words', i.words, 'sentences', i.sentences, 'sopClass', i.sop_class, 'sopUid', i.sop_uid, 'studyUid', i.study_uid, 'seriesUid', i.series_uid, 'sentSha', i.sent_sha, 'size', i.size) ORDER BY i.place)
         FROM delivery_item i WHERE i.send_id = d.send_id) AS items
     FROM delivery d JOIN package p ON p.id = d.package_id JOIN LATERAL (
       SELECT * FROM centre_channel n WHERE n.practice_id = d.practice_id AND n.centre_id = d.centre_id AND n.kind = d.kind ORDER BY n.seq DESC LIMIT 1
@@ -35,15 +38,19 @@ export async function readDelivery(tx: Tx, send: string): Promise<Delivery | und
 
 /** False when a person has ended the sending meanwhile. */
 export async function touchDelivery(tx: Tx, send: string, now: Date): Promise<boolean> {
-  return (await tx.$executeRaw`UPDATE delivery SET state = 'open', words = NULL, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`) > 0;
+  return (await tx.$executeRaw`UPDATE delivery SET state = 'open', words = NULL, sentences = NULL, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`) > 0;
 }
 
-export const closeDelivery = (tx: Tx, send: string, now: Date, state: DeliveryState, words: string | null): Promise<number> =>
-  tx.$executeRaw`UPDATE delivery SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`;
+export const closeDelivery = (tx: Tx, send: string, now: Date, state: DeliveryState, told: Tellable[] | null): Promise<number> => {
+  const { words, sentences } = told ? stored(told) : { words: null, sentences: null };
+  return tx.$executeRaw`UPDATE delivery SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, sentences = ${sentences}::jsonb, touched_at = ${now} WHERE send_id = ${send}::uuid AND state IN ('open', 'stopped')`;
+};
 
-export const setItem = (tx: Tx, { send, place, state, words, now }: { send: string; place: number; state: ItemState; words?: string; now: Date }): Promise<number> =>
-  tx.$executeRaw`UPDATE delivery_item SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, claimed_at = CASE WHEN ${state} = 'claimed' THEN ${now}::timestamptz ELSE claimed_at END, done_at = CASE WHEN ${state} IN ('arrived', 'refused') THEN ${now}::timestamptz END
+export const setItem = (tx: Tx, { send, place, state, told, now }: { send: string; place: number; state: ItemState; told?: Tellable[]; now: Date }): Promise<number> => {
+  const { words, sentences } = told ? stored(told) : { words: null, sentences: null };
+  return tx.$executeRaw`UPDATE delivery_item SET state = ${state}, words = ${words?.slice(0, 500) ?? null}, sentences = ${sentences}::jsonb, claimed_at = CASE WHEN ${state} = 'claimed' THEN ${now}::timestamptz ELSE claimed_at END, done_at = CASE WHEN ${state} IN ('arrived', 'refused') THEN ${now}::timestamptz END
     WHERE send_id = ${send}::uuid AND place = ${place}`;
+};
 
 /**
  * From here on a film may be on its way. The sending is held fast meanwhile, as it is by whoever ends it or calls films back: what they find

@@ -1,5 +1,6 @@
 import type { Copy } from '#libs/dicom/de-identify';
 import { CannotUnpackError } from '#libs/dicom/uncompressed';
+import { said } from '#libs/words/said';
 import type { WorkerDeps } from '../worker-deps.js';
 import { ItemRefusedError, type Item } from './channels/channel.js';
 import { copyOfFilm } from './copy-of-film.js';
@@ -38,6 +39,6 @@ async function filmCopy({ files }: WorkerDeps, { kind, summary }: Delivery, plac
     return await copyOfFilm(files, summary, place, { key, unpack: kind === 'media' });
   } catch (error) {
     if (!(error instanceof CannotUnpackError)) throw error;
-    throw new ItemRefusedError('It is compressed in a way that cannot be unpacked here, and a DICOM medium holds uncompressed films only. Send the package by another way; a practice manager enters it under Practice.');
+    throw new ItemRefusedError(said('It is compressed in a way that cannot be unpacked here, and a DICOM medium holds uncompressed films only. Send the package by another way; a practice manager enters it under Practice.'));
   }
 }

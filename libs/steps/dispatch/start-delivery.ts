@@ -1,3 +1,5 @@
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import { addToOutbox } from '#libs/platform/database/outbox';
 import type { ChannelKind } from '#libs/contracts/dispatch';
 import type { Work } from '../record/work.js';
@@ -18,10 +20,12 @@ export async function startDelivery(work: Work, way: WayOut, sending: Sending, f
   const { tx, order, actor, now } = work;
   await tx.$executeRaw`INSERT INTO delivery (send_id, order_id, practice_id, package_id, study_id, centre_id, channel_id, kind, touched_at)
     VALUES (${sending.send}::uuid, ${order.id}::uuid, ${actor.practice}::uuid, ${sending.package}::uuid, ${sending.study}::uuid, ${sending.centre}::uuid, ${way.id}::uuid, ${way.kind}, ${now})`;
-  const items = films.map((film, i) => ({ place: i + 1, name: `${film.viewName}, attempt ${film.attempt}`, image: film.image }));
-  await tx.$executeRaw`INSERT INTO delivery_item (send_id, place, order_id, name, image)
-    SELECT ${sending.send}::uuid, place, ${order.id}::uuid, name, image FROM jsonb_to_recordset(${JSON.stringify(items)}::jsonb) AS r(place int, name text, image text)`;
+  const items = films.map((film, i) => ({ place: i + 1, name: `${film.viewName}, attempt ${film.attempt}`, named: nameOf(film), image: film.image }));
+  await tx.$executeRaw`INSERT INTO delivery_item (send_id, place, order_id, name, named, image)
+    SELECT ${sending.send}::uuid, place, ${order.id}::uuid, name, named, image FROM jsonb_to_recordset(${JSON.stringify(items)}::jsonb) AS r(place int, name text, named jsonb, image text)`;
   await deliverSoon(tx, order.id, sending.send);
 }
+
+const nameOf = ({ viewName, attempt }: PackageSummary['films'][number]): Tellable => said('{film}, attempt {attempt}', { film: said(viewName), attempt });
 
 export const deliverSoon = (tx: Work['tx'], order: string, send: string): Promise<void> => addToOutbox(tx, 'deliver-package', { order, send }, { dedupe: send });

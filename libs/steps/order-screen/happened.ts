@@ -1,11 +1,16 @@
 import type { Fact } from '#libs/pathway/facts';
+import type { Said } from '#libs/words/said';
 import { t } from '#libs/words/spoken';
+import { sayStored } from '#libs/words/stored';
 import type { StoredFact } from '../record/order-record.js';
 import { spokenDay } from '../record/day-words.js';
 
 type Naming = Record<string, string>;
 type Words = { [T in Fact['type']]?: (f: Extract<Fact, { type: T }>, name: (id: string) => string) => string };
 const d = (f: Fact, field: string): string => (typeof f.detail?.[field] === 'string' ? (f.detail[field] as string) : '');
+
+/** What a job noted, said now; an older fact has its text alone. */
+const told = ({ detail }: Fact): string => sayStored({ words: typeof detail?.words === 'string' ? detail.words : '', sentences: (detail?.sentences as Said[] | undefined) ?? null }, t);
 
 /** One line for each fact, as a colleague would say it. What is seen in the room only is not said here. */
 const words: Words = {
@@ -69,7 +74,7 @@ const words: Words = {
   studyEnded: (f, n) => t('{study} ended', { study: n(f.study) }),
   packageSealed: (f) => t('Package {number} sealed, {count} films', { number: d(f, 'number'), count: f.exposures.length }),
   packageSent: (f) => t('Package sent to {centreName}', { centreName: d(f, 'centreName') }),
-  sendOutcome: (f) => t('Sending: {outcome}', { outcome: { handedOver: d(f, 'words') || t('mail server took it'), bounced: t('came back'), failed: [t('did not work'), d(f, 'words')].filter(Boolean).join('. '), unknown: t('outcome not known') }[f.outcome] }),
+  sendOutcome: (f) => t('Sending: {outcome}', { outcome: { handedOver: told(f) || t('mail server took it'), bounced: t('came back'), failed: [t('did not work'), told(f)].filter(Boolean).join('. '), unknown: t('outcome not known') }[f.outcome] }),
   sendResolved: (f) => (f.arrived ? t('Package found to have arrived') : t('Package found not to have arrived')),
   acknowledged: () => t('Centre has the package'),
   chaseSent: (f) => t('Centre reminded: {which}', { which: f.clock === 'ack' ? t('package not acknowledged') : t('result overdue') }),
@@ -97,7 +102,7 @@ const words: Words = {
   appealAsked: () => t('Second reading asked for'),
   appealClosed: () => t('Appeal closed'),
   centreTold: () => t('Centre told that the owner withdrew'),
-  noteOutcome: (f) => ({ arrived: t('The archive knows of the films that are not to be used'), failed: t('The archive could not be told of films that are not to be used. {words}', { words: d(f, 'words') }), refused: t('The archive did not take the note on films that are not to be used. {words}', { words: d(f, 'words') }) })[f.outcome],
+  noteOutcome: (f) => ({ arrived: t('The archive knows of the films that are not to be used'), failed: t('The archive could not be told of films that are not to be used. {words}', { words: told(f) }), refused: t('The archive did not take the note on films that are not to be used. {words}', { words: told(f) }) })[f.outcome],
   noteTold: (f) => t('Centre told by {how, select, phone {phone} other {mail}} which films are not to be used: {whom}', { how: f.how, whom: d(f, 'whom') }),
   afterDeathDecided: (f) => (f.goOn ? t('The study goes on') : t('The study ends')),
 };

@@ -6,6 +6,7 @@ import { frozenView } from '../frozen/frozen-view.js';
 import { saidOfFilm } from '#libs/dicom/said-of-film';
 import { stepName } from '#libs/register/spoken-names';
 import { t } from '#libs/words/spoken';
+import { sayStored } from '#libs/words/stored';
 import { documentName } from '../report/document-name.js';
 import { filmsOf } from '../dispatch/films-of.js';
 import { servedBy } from '../imaging/film-of.js';
@@ -62,7 +63,7 @@ export function orderScreen(source: ScreenSource, viewer: Viewer, now: Date): Or
     performed: performedView(source, films),
     documents: source.documents.map(({ named, ...paper }) => ({ ...paper, name: documentName({ ...paper, named }, t) })),
     messages: source.messages,
-    problems: source.problems,
+    problems: source.problems.map(({ id, job, at, ...told }) => ({ id, job, at, words: sayStored(told, t) })),
     incidents: source.incidents.map((i) => ({ ...i, what: incidentWords[i.kind] })),
     happened: happened(order.facts, evaluation.order.late, names),
     choices: choicesOf(source, work, names),

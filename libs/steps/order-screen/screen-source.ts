@@ -3,11 +3,18 @@ import type { PerformedSaid } from '#libs/dicom/performed-step';
 import type { Prices } from '#libs/contracts/register';
 import type { KeptWords } from '#libs/dicom/said-of-film';
 import type { DogRow } from '#libs/register/dog-of-row';
+import type { Stored } from '#libs/words/stored';
 import type { Said } from '#libs/words/said';
 import type { IncidentKind } from '../incident/open-incident.js';
 import type { RoomMarks } from '../quality/room-marks.js';
 import type { OrderReadings } from '../result/accepted-readings.js';
 import type { OrderRow } from '../record/order-record.js';
+
+/** A sending as it is stored: `sayDelivery` says it. */
+export interface StoredDelivery extends Omit<DeliveryView, 'words' | 'films' | 'notes'>, Stored {
+  films: (Stored & { name: string; named: Said | null; state: string })[];
+  notes: (Omit<DeliveryView['notes'][number], 'says'> & { said: Stored })[];
+}
 
 /** One row of SCREEN. */
 export interface ScreenSource {
@@ -15,9 +22,9 @@ export interface ScreenSource {
   dog: DogRow;
   documents: { id: string; kind: string; name: string; named: Said | null; at: string; serial: string | null; state: string }[];
   messages: { id: string; kind: string; to: string; subject: string; state: string; detail: string | null; at: string }[];
-  problems: { id: string; job: string; words: string; at: string }[];
+  problems: (Stored & { id: string; job: string; at: string })[];
   /** By sending. */
-  deliveries: Record<string, DeliveryView>;
+  deliveries: Record<string, StoredDelivery>;
   images: { sha: string; kind: 'dicom' | 'png' | 'jpeg'; preview: string | null; width: number; height: number; rowMm: number | null; columnMm: number | null; said: Partial<KeptWords> }[];
   /** Images that an X-ray machine sent, named or not. */
   arrived: { image: string; at: string; from: string; previewable: boolean; imageDay: string | null; patientId: string | null; said: { viewPosition?: string; laterality?: string; procedures?: string[] }; width: number; height: number }[];

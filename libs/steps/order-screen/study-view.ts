@@ -9,6 +9,7 @@ import type { RoomMarks } from '../quality/room-marks.js';
 import type { Work } from '../record/work.js';
 import { standingOnPage, type NamedDog } from '../standing/standing-view.js';
 import { readingForm } from './reading-words.js';
+import { sayDelivery } from './say-delivery.js';
 import { conflictOf } from './conflict-view.js';
 import { earlierOf } from './earlier-view.js';
 import { resultsOf } from './results-view.js';
@@ -38,7 +39,7 @@ export function studyView(work: Facts, id: string, names: Record<string, string>
     ...readingForm(protocol, t),
     consent: { study: consent('study'), sendAll: consent('sendAll') },
     packages: of(facts('packageSealed')).map((f) => ({ id: f.package, sealedAt: f.at, films: f.exposures.length, manifest: f.manifest })),
-    sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send), delivery: source.deliveries[f.send] ?? null })),
+    sends: of(facts('packageSent')).map((f) => ({ id: f.send, at: f.at, centre: names[f.centre] ?? '', outcome: of(facts('sendOutcome')).filter((o) => o.send === f.send).at(-1)?.outcome ?? 'onItsWay', acknowledged: acknowledged.has(f.send), delivery: sayDelivery(source.deliveries[f.send]) })),
     chase: standing.chase ? { clock: standing.chase.clock, dueDay: standing.chase.dueDay, overdue: localDay(work.now.toISOString(), centre?.zone ?? 'UTC') > standing.chase.dueDay, act: standing.chase.act, reminders: standing.chase.sent, cause: standing.chase.cause ?? null } : null,
     results: resultsOf(work, id, rooms),
     conflict: conflictOf(work, id),

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { randomUUID } from 'node:crypto';
 import { newWebhook, type Webhooks } from '#libs/contracts/integrations';
+import { t } from '#libs/words/spoken';
 import type { Tx } from '#libs/platform/database/db';
 import { addToOutbox } from '#libs/platform/database/outbox';
 import { AddressRefusedError } from '#libs/platform/outgoing/address-refused-error';
@@ -28,7 +29,7 @@ export function readWebhooks(deps: Deps, actor: Actor): Promise<Webhooks> {
 export async function makeWebhook(deps: Deps, actor: Actor, { name, address, events }: z.output<typeof newWebhook>): Promise<Webhooks> {
   managersOnly(actor);
   await deps.outgoing.check(address).catch((error: unknown) => {
-    throw error instanceof AddressRefusedError ? badInput('address', error.message) : error;
+    throw error instanceof AddressRefusedError ? badInput('address', t.said(error.said)) : error;
   });
   const { token: secret } = newToken();
   return change(deps, actor, async (tx) => {

@@ -1,5 +1,6 @@
 import type { Readable } from 'node:stream';
 import type { LineAnswer } from '#libs/contracts/line';
+import { SaidError, type Tellable } from '#libs/words/said-error';
 
 /** One object as it leaves the house. */
 export interface Item {
@@ -32,9 +33,10 @@ export interface Channel {
 export interface Greeting { answer: LineAnswer; status: number }
 
 /** The centre does not want this object, and will not on another try; the others go on. */
-export class ItemRefusedError extends Error {
-  constructor(sentence: string) {
+export class ItemRefusedError extends SaidError {
+  override readonly name = 'ItemRefusedError';
+
+  constructor(sentence: Tellable) {
     super(sentence);
-    this.name = 'ItemRefusedError';
   }
 }

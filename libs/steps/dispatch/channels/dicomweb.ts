@@ -1,12 +1,13 @@
 import { Readable } from 'node:stream';
 import { newUid } from '#libs/dicom/uids';
+import { said } from '#libs/words/said';
 import { limitedText } from '#libs/platform/outgoing/limited-text';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
 import { saidBy } from '#libs/platform/outgoing/said-by';
 import { RetryableError } from '#libs/platform/queue/job-errors';
 import { calling, refuseService } from './answer.js';
 import { ItemRefusedError, type Channel, type Item } from './channel.js';
-import { isPassing, reasonInWords, storeAnswer } from './store-answer.js';
+import { isPassing, reasonWords, storeAnswer } from './store-answer.js';
 
 const BOUNDARY = 'cotyla-film';
 const BEFORE = Buffer.from(`--${BOUNDARY}\r\nContent-Type: application/dicom\r\n\r\n`);
@@ -30,7 +31,7 @@ export function dicomweb(outgoing: Pick<Outgoing, 'fetch'>, service: DicomwebSer
       // an archive that has nothing of a study answers in any of these ways
       if (answer.status === 204 || (answer.status === 404 && !isPage(answer))) return false;
       refuseService(base, answer);
-      if (answer.status !== 200) throw new RetryableError(`The centre's archive could not say what it has (${answer.status}).`);
+      if (answer.status !== 200) throw new RetryableError(said('The centre’s archive could not say what it has ({status}).', { status: String(answer.status) }));
       return listed(text).includes(sopUid);
     },
 
@@ -50,13 +51,13 @@ export function dicomweb(outgoing: Pick<Outgoing, 'fetch'>, service: DicomwebSer
         method: 'POST', signal, duplex: 'half', body: Readable.toWeb(Readable.from(framed(item))),
         headers: { ...headers, 'Content-Type': `multipart/related; type="application/dicom"; boundary=${BOUNDARY}`, 'Content-Length': String(BEFORE.length + item.size + AFTER.length) },
       }));
-      const said = storeAnswer(jsonOrNothing(await limitedText(answer)), item.sopUid);
-      if (said?.stored) return;
-      if (said && isPassing(said.reason)) throw new RetryableError(`The centre's archive has no room now (${reasonInWords(said.reason)}).`);
-      if (said) throw new ItemRefusedError(`The centre's archive refuses it: ${reasonInWords(said.reason)}.`);
+      const stored = storeAnswer(jsonOrNothing(await limitedText(answer)), item.sopUid);
+      if (stored?.stored) return;
+      if (stored && isPassing(stored.reason)) throw new RetryableError(said('The centre’s archive has no room now ({why}).', { why: reasonWords(stored.reason) }));
+      if (stored) throw new ItemRefusedError(said('The centre’s archive refuses it: {why}.', { why: reasonWords(stored.reason) }));
       if (answer.status === 200 || answer.status === 202) return; // says nothing of it: the question afterwards decides
       refuseService(base, answer);
-      throw new ItemRefusedError(`The centre's archive refuses it and gives no reason (${answer.status}).`);
+      throw new ItemRefusedError(said('The centre’s archive refuses it and gives no reason ({status}).', { status: String(answer.status) }));
     },
   };
 }

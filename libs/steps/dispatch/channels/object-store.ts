@@ -1,6 +1,7 @@
 import { Readable } from 'node:stream';
 import { HeadObjectCommand, PutObjectCommand, S3Client } from '@aws-sdk/client-s3';
 import { getSignedUrl } from '@aws-sdk/s3-request-presigner';
+import { said } from '#libs/words/said';
 import { limitedText } from '#libs/platform/outgoing/limited-text';
 import type { Outgoing } from '#libs/platform/outgoing/outgoing';
 import { saidBy } from '#libs/platform/outgoing/said-by';
@@ -33,11 +34,11 @@ export function objectStore(outgoing: Pick<Outgoing, 'fetch'>, store: ObjectStor
       const answer = await calling(store.address, () => outgoing.fetch(url, { method: 'HEAD', signal }));
       if (answer.status === 404) return false;
       // some stores answer so to whoever may write and not look
-      if (answer.status === 403) throw new PermanentError('The centre\'s store does not let us see what is there: the keys are wrong, or may not read and list. A practice manager asks the centre, and enters the right ones under Practice.');
+      if (answer.status === 403) throw new PermanentError(said('The centre’s store does not let us see what is there: the keys are wrong, or may not read and list. A practice manager asks the centre, and enters the right ones under Practice.'));
       refuseService(store.address, answer);
-      if (answer.status !== 200) throw new RetryableError(`The centre's store could not say what it has (${answer.status}).`);
+      if (answer.status !== 200) throw new RetryableError(said('The centre’s store could not say what it has ({status}).', { status: String(answer.status) }));
       if (answer.headers.get(HASH) === item.sha256 && Number(answer.headers.get('content-length')) === item.size) return true;
-      throw new ItemRefusedError(`In the centre's store lies another file named ${folder}/${item.file}. It was left as it is.`);
+      throw new ItemRefusedError(said('In the centre’s store lies another file named {file}. It was left as it is.', { file: `${folder}/${item.file}` }));
     },
 
     async greet(signal) {
@@ -55,8 +56,8 @@ export function objectStore(outgoing: Pick<Outgoing, 'fetch'>, store: ObjectStor
       const told = await limitedText(answer);
       if (answer.status === 200 || answer.status === 201) return;
       refuseService(store.address, answer);
-      const reason = /<Message>([^<]{1,200})/.exec(told)?.[1] ?? 'it gives no reason';
-      throw new ItemRefusedError(`The centre's store refuses it: ${reason} (${answer.status}).`);
+      const why = /<Message>([^<]{1,200})/.exec(told)?.[1] ?? said('it names no reason');
+      throw new ItemRefusedError(said('The centre’s store refuses it: {why} ({status}).', { why, status: String(answer.status) }));
     },
   };
 }

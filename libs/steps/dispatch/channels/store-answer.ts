@@ -1,3 +1,6 @@
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
+
 interface Element { vr: string; Value?: unknown[] }
 type DataSet = Record<string, Element>;
 
@@ -22,19 +25,19 @@ const items = (json: unknown, tag: string): DataSet[] => {
 export const isPassing = (reason: number | undefined): boolean => reason !== undefined && ((reason & 0xff00) === 0xa700 || reason === 0x0213);
 
 // DICOM PS3.18 table "Store Instances Response failure reason values", and the status codes of PS3.4 and PS3.7 that it points to
-const REASONS: [code: number, mask: number, words: string][] = [
-  [0x0110, 0xffff, 'its archive failed at it'],
-  [0x0111, 0xffff, 'it has another one of the same number'],
-  [0x0117, 0xffff, 'it takes the file for no valid image'],
-  [0x0122, 0xffff, 'it takes no images of this kind'],
-  [0x0124, 0xffff, 'we may not store there'],
-  [0xa900, 0xff00, 'the file does not fit the kind of image that it says it is'],
-  [0xc000, 0xf000, 'it cannot read the file'],
+const REASONS: [code: number, mask: number, why: Tellable][] = [
+  [0x0110, 0xffff, said('its archive failed at it')],
+  [0x0111, 0xffff, said('it has another one of the same number')],
+  [0x0117, 0xffff, said('it takes the file for no valid image')],
+  [0x0122, 0xffff, said('it takes no images of this kind')],
+  [0x0124, 0xffff, said('we may not store there')],
+  [0xa900, 0xff00, said('the file does not fit the kind of image that it says it is')],
+  [0xc000, 0xf000, said('it cannot read the file')],
 ];
 
-export function reasonInWords(reason: number | undefined): string {
-  if (reason === undefined) return 'it gives no reason';
-  const code = `code ${reason.toString(16).toUpperCase().padStart(4, '0')}H`;
+export function reasonWords(reason: number | undefined): Tellable {
+  if (reason === undefined) return said('it gives no reason');
+  const code = `${reason.toString(16).toUpperCase().padStart(4, '0')}H`;
   const known = REASONS.find(([value, mask]) => (reason & mask) === value);
-  return known ? `${known[2]} (${code})` : `it gives ${code} as its reason`;
+  return known ? said('{why} (code {code})', { why: known[2], code }) : said('it gives code {code} as its reason', { code });
 }

@@ -6,7 +6,8 @@ import { holds } from './answers/holds.js';
 import { house } from './answers/house.js';
 import { geometry } from './geometry.js';
 import { roads } from './answers/roads.js';
+import { sending } from './answers/sending.js';
 import { visit } from './answers/visit.js';
 
 /** What the server answers those who sign in, in German, by the English sentence. */
-export const answers = { ...booking, ...certificate, ...errors, ...geometry, ...happened, ...holds, ...house, ...roads, ...visit } as const;
+export const answers = { ...booking, ...certificate, ...errors, ...geometry, ...happened, ...holds, ...house, ...roads, ...sending, ...visit } as const;

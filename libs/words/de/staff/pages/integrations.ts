@@ -87,4 +87,6 @@ export const integrations = {
   'Given up.': 'Aufgegeben.',
   'Next try {moment}.': 'Nächster Versuch {moment}.',
   'Being told now.': 'Wird gerade mitgeteilt.',
+  'This address is told no more.': 'Dieser Adresse wird nichts mehr gesagt.',
+  'The program was stopped while it called; whether it was heard is not known.': 'Das Programm wurde angehalten, während es anrief; ob es gehört wurde, ist nicht bekannt.',
 } as const;
