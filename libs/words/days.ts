@@ -18,5 +18,9 @@ export const longDay = (language: Language, day: string): string =>
 /** "25 November 2026", "25. November 2026". */
 export const shortDay = (language: Language, day: string): string => format(language, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(dayOf(day));
 
+/** "25 November 2026, 14:05", by the clocks of a zone. */
+export const moment = (language: Language, instant: string, zone: string): string =>
+  ['day', 'time'].map((part) => format(language, part === 'day' ? { day: 'numeric', month: 'long', year: 'numeric', timeZone: zone } : { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: zone }).format(new Date(instant))).join(', ');
+
 /** "a, b and c", "a, b und c". */
 export const listed = (language: Language, items: readonly string[]): string => new Intl.ListFormat(languages[language].dates).format(items);

@@ -35,15 +35,15 @@ describe('a result by post', () => {
   });
 
   it('shows no value to the second person who keys it', async () => {
-    result = await enters(road, 'desk', { ref: 'K-1', channel: 'post', joints: sheet(0.14), scan: await scanOf(road) });
+    result = await enters(road, 'desk', { ref: 'K-1', channel: 'post', joints: sheet(0.83), scan: await scanOf(road) });
     const shown = await (await road.as('nurse')).get(`/api/orders/${road.id}`).expect(200);
-    expect(shown.text).not.toContain('0.14');
+    expect(shown.text).not.toContain('0.83');
     expect(road.study().results[0]).toMatchObject({ state: 'waiting', keyedBy: [road.name('desk')], joints: [{ words: 'shown when two people have keyed the same' }, {}] });
     expect(road.screen.holds.map((h) => h.code)).toContain('POST_NOT_KEYED_TWICE');
   });
 
   it('is not keyed twice by one person', async () => {
-    const again = await road.attempt('desk', 'keyResult', road.study().id, { result, joints: sheet(0.14) });
+    const again = await road.attempt('desk', 'keyResult', road.study().id, { result, joints: sheet(0.83) });
     expect(again.body).toMatchObject({ code: 'BAD_INPUT', fields: [{ path: 'result', message: 'You have keyed this sheet already. Another person keys it now.' }] });
   });
 
@@ -60,7 +60,7 @@ describe('a result by post', () => {
     await release(road, road.study().id);
     const { text } = await readPdf((await server.mail.wait(road.email, /a letter/)).attachments[0]!.content);
     expect(text).toContain('0.41');
-    expect(text).not.toContain('0.14');
+    expect(text).not.toContain('0.83');
   });
 });
 

@@ -1,20 +1,22 @@
 import type { Choice, OrderScreen } from '#libs/contracts/screens/order';
 import { currentProtocols, findProtocol } from '#libs/science/protocols/catalogue';
 import { t } from '#libs/words/spoken';
-import { spokenDay } from '../record/day-words.js';
+import { spokenDay, spokenMoment } from '../record/day-words.js';
 import type { Work } from '../record/work.js';
+import { roleWord } from './names.js';
 import type { ScreenSource } from './screen-source.js';
 
 const COVERED: Record<string, string> = { sedation: 'sedation', study: 'pictures', sendAll: 'sending every film' };
 
 /** What the forms of the next actions are filled in from. */
 export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pick<Work, 'facts' | 'evaluation' | 'order'>, names: Record<string, string>): OrderScreen['choices'] {
-  const staff = (...roles: string[]): Choice[] => source.staff.filter((s) => roles.length === 0 || s.roles.some((r) => roles.includes(r))).map((s) => ({ id: s.id, name: s.name, hint: s.roles.join(', ') }));
+  const staff = (...roles: string[]): Choice[] => source.staff.filter((s) => roles.length === 0 || s.roles.some((r) => roles.includes(r))).map((s) => ({ id: s.id, name: s.name, hint: s.roles.map(roleWord).join(', ') }));
   const people = new Map(source.dog.people.filter((p) => !p.until).map((p) => [p.person.id, { id: p.person.id, name: p.person.name, hint: p.role }]));
   const views = new Map(Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views ?? []).map((v) => [v.code as string, { id: v.code as string, name: v.label }]));
   const told = new Set([...facts('noteTold'), ...facts('noteOutcome').filter((f) => f.outcome === 'arrived')].map((f) => f.note));
   const waiting = new Set(facts('noteOutcome').map((f) => f.note).filter((note) => !told.has(note)));
-  const at = (iso: string) => iso.slice(0, 16).replace('T', ' ');
+  const at = (iso: string) => spokenMoment(iso, order.practices[order.practice]!.zone);
+  const letters = { result: t('Letter with the result'), correction: t('Letter with a correction'), filmsRejected: t('Letter about films sent back') };
   return {
     staff: staff(),
     vets: staff('vet'),
@@ -35,6 +37,6 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
     sends: facts('packageSent').map((f) => ({ id: f.send, name: `${names[f.centre] ?? ''}, ${at(f.at)}` })),
     notes: Object.values(source.deliveries).flatMap(({ notes }) => notes).filter(({ id }) => waiting.has(id)).map(({ id, words, reasons }) => ({ id, name: [t.known(words), ...reasons].join(' ') })),
     results: facts('resultArrived').map((f) => ({ id: f.result, name: `${f.ref}, ${at(f.at)}`, hint: names[f.study] ?? '' })),
-    letters: facts('letterReleased').map((f) => ({ id: f.letter, name: `${f.kind}, ${at(f.at)}` })),
+    letters: facts('letterReleased').map((f) => ({ id: f.letter, name: `${letters[f.kind]}, ${at(f.at)}` })),
   };
 }
