@@ -138,6 +138,19 @@ describe('the pages of those who sign in', () => {
   it.each(Object.entries(pageWords))('say in German what stands for “%s”', (english, text) => expect(lostOrNew(english, text)).toEqual([]));
 });
 
+describe('what the server answers those who sign in', () => {
+  // Who does something may begin the sentence in one language and not in the other.
+  const anyCase = (text: string) => text.replace(/\{(Owner|Desk|Vet|Nurse|Radiographer|Manager|Lead)\}/g, (place) => place.toLowerCase());
+
+  it.each(Object.entries(answers))('says in German what stands for “%s”', (english, text) => expect(lostOrNew(...([english, text].map(anyCase) as [string, string]))).toEqual([]));
+
+  it('has nothing that nobody says any more', () => {
+    const { texts, patterns } = written();
+    const composed = /^(left|right) \{region\}$/;
+    expect(Object.keys(answers).filter((english) => !texts.has(english) && !composed.test(english) && !patterns.some((pattern) => pattern.test(english)))).toEqual([]);
+  });
+});
+
 describe('the pages of owners', () => {
   const folder = join(root, 'apps/web/screens/owner');
   const files = readdirSync(folder).filter((file) => file.endsWith('.tsx'));

@@ -43,9 +43,9 @@ describe('an elbow reading with the size of its spurs', () => {
   });
 
   it.each<[string, Joint, RegExp]>([
-    ['a grade below its spurs', { joint: 'right', value: '2', findings: { osteophytes: 'over5' } }, /Right elbow: bone spurs, the largest "over 5 mm" cannot be grade 2: it makes grade 3 or more/],
-    ['a size that is none', { joint: 'right', value: '2', findings: { osteophytes: '4 mm' } }, /Right elbow, Bone spurs, the largest: "4 mm" is not offered/],
-    ['the place of a lesion that is absent', { joint: 'right', value: '2', findings: { primaryLesion: 'absent', anconeal: true } }, /"Lesion of the anconeal process" is entered, so "Primary lesion" is "suspected" or "evident"/],
+    ['a grade below its spurs', { joint: 'right', value: '2', findings: { osteophytes: 'over5' } }, /Right elbow: Bone spurs, the largest: “over 5 mm” cannot be grade 2: it makes grade 3 or more/],
+    ['a size that is none', { joint: 'right', value: '2', findings: { osteophytes: '4 mm' } }, /Right elbow: Bone spurs, the largest: “4 mm” is not offered/],
+    ['the place of a lesion that is absent', { joint: 'right', value: '2', findings: { primaryLesion: 'absent', anconeal: true } }, /“Lesion of the anconeal process” is entered, so “Primary lesion” is “suspected” or “evident”/],
     ['a step as wide as the joint', { joint: 'right', value: '2', findings: { step: 45 } }, /45 mm is outside 0\.0 to 20\.0 mm/],
   ])('is refused with %s, at the practice and on the reader’s page, and nothing is kept', async (_, wrong, words) => {
     const joints = [left, wrong];
@@ -136,7 +136,7 @@ describe('an order whose films are taken under version 1', () => {
     await reader.acknowledge();
     expect(reader.screen.findings.map((f) => f.code)).toEqual(['primaryLesion', 'operated']);
     const refused = await reader.session.post(`${reader.path}/result`, { joints: [left, { ...left, joint: 'right' }], signedBy: 'Noemi Haskel' });
-    expect(refused.body).toMatchObject({ code: 'BAD_INPUT', message: expect.stringContaining('"osteophytes" is not recorded in this protocol') as string });
+    expect(refused.body).toMatchObject({ code: 'BAD_INPUT', message: expect.stringContaining('“osteophytes” is not recorded in this protocol') as string });
     await reader.reads({ joints: [{ joint: 'left', value: '0', findings: { primaryLesion: 'absent' } }, { joint: 'right', value: '2', findings: { primaryLesion: 'absent' } }] });
     await road.look('vet');
     expect(road.study().results[0]!.problems).toEqual([]);

@@ -58,11 +58,12 @@ describe('a file of readings', () => {
 
   it('tells of each row that is wrong what to do, beside those that are right', async () => {
     const { accession } = road.screen;
-    const preview = await looks(desk, rows(
+    const spoilt = rows(
       `${accession};;elbow;R-1;N. Haskel;;;0;;1;`, `${accession};;;R-2;N. Haskel;;;0,3;;0,4;`, `${accession};;spine;R-3;N. Haskel;;;0;;0;`, `${accession.slice(0, -1)}X;;elbow;R-4;N. Haskel;;;0;;0;`,
       `;P-00000000;;R-5;N. Haskel;;;0;;0;`, `${accession};${packages['P-3C4D5E6F']!};;R-6;N. Haskel;;;4;;0;`, `${accession};;elbow;R-7;N. Haskel;;;0;position;0;`, `${accession};;elbow;R-8;N. Haskel;;;0;;;`,
       `${accession};;hipLaxity;R-9;N. Haskel;2020-01-01;900000000000001;1,3;;0,4;`, `${accession};;elbow;R-1;N. Haskel;;;0;;1;`,
-    ));
+    );
+    const preview = await looks(desk, spoilt);
     expect(preview.rows.map((r) => [r.row, r.state, r.words])).toEqual([
       [2, 'ready', 'It can be taken.'],
       [3, 'wrong', expect.stringContaining('Name the study or the package.')],
@@ -76,6 +77,11 @@ describe('a file of readings', () => {
       [11, 'alreadyThere', 'This row stands in the file before. It is not taken twice.'],
     ]);
     expect(preview.rows[8]!.asks).toEqual([expect.stringContaining('1.30 is possible but high'), expect.stringContaining('dog’s number'), expect.stringContaining('Read on 2020-01-01')]);
+    await desk.send('/api/me/language', { language: 'de' });
+    const german = await looks(desk, spoilt);
+    await desk.send('/api/me/language', { language: 'en' });
+    expect(german.rows.flatMap((r) => [r.words, ...r.asks]).filter((words) => /\b(the|this|that|with|and|is|of)\b/i.test(words))).toEqual([]);
+    expect([german.rows[5]!.words, german.rows[8]!.asks[0]]).toEqual(['Linker Ellbogen: „4“ ist hier kein Grad. Möglich sind 0, BL, 1, 2, 3.', expect.stringContaining('1,30 ist möglich, aber hoch.')]);
   });
 
   it('knows nothing of what the centre was not sent, nor of other practices’ orders', async () => {

@@ -105,7 +105,7 @@ describe('a signed message', () => {
     ['with more decimals than are read', () => reading(0.381), '0.381 has more than 2 decimals'],
     ['with one hip left out', () => reading(0.38, { joints: { left: { value: 0.38 } } }), 'Right hip: give a value, or the reason why there is none.'],
     ['with a value and a reason', () => reading(0.38, { joints: { left: { value: 0.38, reason: 'position' }, right: { value: 0.44 } } }), 'never both'],
-    ['with a reason of no study', () => reading(0.38, { joints: { left: { reason: 'tired' }, right: { value: 0.44 } } }), '"tired" is no reason of this protocol.'],
+    ['with a reason of no study', () => reading(0.38, { joints: { left: { reason: 'tired' }, right: { value: 0.44 } } }), '“tired” is no reason of this protocol.'],
     ['with a field that is not known', () => reading(0.38, { total: 3 }), '“total” is not known here'],
     ['read by nobody', () => reading(0.38, { readBy: undefined }), 'Read by: Say who read the films.'],
     ['read on a day to come', () => reading(0.38, { readOn: '2199-01-01' }), 'is still to come'],
@@ -118,6 +118,10 @@ describe('a signed message', () => {
     expect(await facts()).toBe(before);
     const [left, ...more] = await tray(scheme);
     expect([left, more]).toMatchObject([{ centre: 'Reading centre, Threnfold', words: row!.words }, []]);
+    await scheme.send('/api/me/language', { language: 'de' });
+    const [german] = await tray(scheme);
+    expect([german!.words, /\b(the|this|that|with|and|send|is|of)\b/i.test(german!.words)]).toEqual([expect.stringMatching(/\.$/), false]);
+    await scheme.send('/api/me/language', { language: 'en' });
     await scheme.send(`/api/results-in/left/${left!.id}/set-aside`, { why: 'The centre was asked.' });
   });
 

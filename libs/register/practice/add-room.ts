@@ -1,3 +1,4 @@
+import { t } from '#libs/words/spoken';
 import type { z } from 'zod';
 import { newRoom, type PracticeScreen } from '#libs/contracts/register';
 import type { Actor } from '../actor.js';
@@ -12,7 +13,7 @@ export async function addRoom(deps: RegisterDeps, actor: Actor, input: z.input<t
   managersOnly(actor);
   const wanted = parseInput(newRoom, input);
   return changePractice(deps, actor, async ({ tx, practice }) => {
-    const room = await orAlreadyThere(tx.room.create({ data: { ...wanted, practiceId: practice.id } }), 'name', `There is a room named ${wanted.name} already.`);
+    const room = await orAlreadyThere(tx.room.create({ data: { ...wanted, practiceId: practice.id } }), 'name', t('There is a room named {wanted} already.', { wanted: wanted.name }));
     await noteChange(tx, actor, 'addRoom', room.id);
   });
 }

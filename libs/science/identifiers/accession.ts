@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import { ScienceError } from '../error.js';
 import { checkCharacter } from './iso7064.js';
 import { normaliseScan } from './normalise-scan.js';
@@ -44,11 +45,11 @@ export function parseAccession(typed: string): Accession {
   const rest = plain.slice(letters.length).replace(/O/g, '0').replace(/I/g, '1');
   const [, yy, running, check] = /^(\d\d)(\d{5}|[1-9]\d{5})([0-9A-Z])$/.exec(rest) ?? [];
   if (!/^[A-HJ-NP-Z]{2,4}$/.test(letters) || !yy || !running || !check) {
-    throw new ScienceError('ACCESSION_FORM', `"${typed}" is not an order number. It has 2 to 4 letters, the year, a running number and a check sign, like AR26-00417-9.`);
+    throw new ScienceError('ACCESSION_FORM', said('“{typed}” is not an order number. It has 2 to 4 letters, the year, a running number and a check sign, like AR26-00417-9.', { typed }));
   }
   const expected = checkCharacter(letters + yy + running);
   if (check !== expected) {
-    throw new ScienceError('ACCESSION_CHECK', `The last sign of "${typed}" does not fit the others, so at least one sign is wrong. Scan it or type it again.`);
+    throw new ScienceError('ACCESSION_CHECK', said('The last sign of “{typed}” does not fit the others, so at least one sign is wrong. Scan it or type it again.', { typed }));
   }
   return { text: `${letters}${yy}-${running}-${check}`, practice: letters, year: 2000 + Number(yy), number: Number(running) };
 }

@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { staffWordsIn } from '#libs/words/words';
+import { inPlainEnglish } from '#libs/words/said-error';
 import { findProtocol } from './catalogue.js';
 import { checkReading } from './check-reading.js';
 import type { JointReading } from './types.js';
@@ -81,8 +83,8 @@ describe('checkReading', () => {
   });
 
   it('says which grade the spurs make, and what to do', () => {
-    expect(checkReading(elbow2, both({ value: '1', findings: { osteophytes: 'from2to5' } }, { value: '0' }))[0]!.words).toBe(
-      'Left elbow: bone spurs, the largest "2 to 5 mm" cannot be grade 1: it makes grade 2 or more. Look at both in what the reader wrote; if both stand there, ask the reader.',
+    expect(inPlainEnglish(checkReading(elbow2, both({ value: '1', findings: { osteophytes: 'from2to5' } }, { value: '0' }))[0]!.told)).toBe(
+      'Left elbow: Bone spurs, the largest: “2 to 5 mm” cannot be grade 1: it makes grade 2 or more. Look at both in what the reader wrote; if both stand there, ask the reader.',
     );
   });
 
@@ -107,9 +109,12 @@ describe('checkReading', () => {
     const graded = (value: string, findings: Record<string, string | boolean>) => checkReading(elbow2, both({ value, findings }, { reason: 'position' }));
     expect(graded('3', { primaryLesion: 'evident', coronoid: true, osteochondrosis: true })).toEqual([]);
     expect(graded('0', { primaryLesion: 'absent', coronoid: false })).toEqual([]);
-    expect(graded('0', { primaryLesion: 'absent', coronoid: true })[0]).toMatchObject({
-      code: 'FINDING_ALONE', weight: 'refuse', words: 'Left elbow: "Lesion of the coronoid process" is entered, so "Primary lesion" is "suspected" or "evident". Correct one of the two.',
-    });
+    const [alone] = graded('0', { primaryLesion: 'absent', coronoid: true });
+    expect(alone).toMatchObject({ code: 'FINDING_ALONE', weight: 'refuse' });
+    expect([inPlainEnglish(alone!.told), staffWordsIn('de').said(alone!.told)]).toEqual([
+      'Left elbow: “Lesion of the coronoid process” is entered, so “Primary lesion” is “suspected” or “evident”. Correct one of the two.',
+      'Linker Ellbogen: „Veränderung am Kronfortsatz“ ist eingetragen, also ist „Ursprüngliche Veränderung“ „vermutet“ oder „deutlich“. Berichtigen Sie eines von beiden.',
+    ]);
     expect(graded('2', { anconeal: true }).map(({ code }) => code)).toEqual(['FINDING_ALONE']);
   });
 

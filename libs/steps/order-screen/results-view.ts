@@ -1,3 +1,4 @@
+import type { Said } from '#libs/words/said';
 import type { StudyView } from '#libs/contracts/screens/order';
 import type { FactOf } from '#libs/pathway/facts';
 import { findProtocol } from '#libs/science/protocols/catalogue';
@@ -26,7 +27,7 @@ export function resultsOf({ facts, evaluation }: Facts, id: string, rooms: reado
   return arrived.map((f) => {
     const checked = of(facts('resultChecked')).filter((c) => c.result === f.result).flatMap((c) => c.problems);
     const agreed = agreedJoints(facts, f);
-    const asked = agreed ? [f, ...keyings(facts, f)].flatMap((one) => (one.detail?.ask as string[] | undefined) ?? []) : [];
+    const asked = agreed ? [f, ...keyings(facts, f)].flatMap((one) => ((one.detail?.ask as (string | Said)[] | undefined) ?? []).map((ask) => (typeof ask === 'string' ? t.known(ask) : t.said(ask)))) : [];
     return {
       id: f.result, ref: f.ref, channel: f.channel, reading: f.reading, at: f.at, by: (f.detail?.reader as string | undefined) ?? nameOf(f),
       joints: agreed ? agreed.map((j) => jointWords(protocol, j, t)) : unseen(protocol), dog: agreed ? dogWords(protocol, agreed, t) : t.known(UNSEEN),

@@ -18,6 +18,6 @@ export function checkJoints(protocol: Protocol, joints: Joint[]): { joints: Join
   const reading = joints as JointReading[];
   const problems = checkReading(protocol, reading);
   const refused = problems.filter((p) => p.weight === 'refuse');
-  if (refused.length > 0) throw new StepError('BAD_INPUT', refused.map((p) => p.words).join(' '), { fields: refused.map((p) => ({ path: `joints.${p.joint ?? ''}`, message: p.words })) });
+  if (refused.length > 0) throw new StepError('BAD_INPUT', refused.map((p) => t.said(p.told)).join(' '), { fields: refused.map((p) => ({ path: `joints.${p.joint ?? ''}`, message: t.said(p.told) })) });
   return { joints: reading, ask: problems };
 }

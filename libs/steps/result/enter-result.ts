@@ -24,7 +24,7 @@ export const enterResult = useCase('enterResult', async (work, on, input) => {
   const reader = readerOf(work, input.readBy);
   if (reading === 'second') anotherReader(work, on, reader);
   const room = roomAnswer(work, on, protocol, joints, await readRoomMarks(work));
-  const asked = [...ask.map((p) => p.words), ...doubts(room)];
+  const asked = [...ask.map((p) => p.told), ...doubts(room)];
   const problems = [...(asked.length > 0 ? ['RANGE' as const] : []), ...identityProblem(work, input.dogNumber), ...dateProblem(work, on, input.readOn)];
   const stated: Stated[] = [
     {

@@ -16,7 +16,7 @@ export const keyResult = useCase('keyResult', async (work, on, input) => {
   if (keyings(facts, arrived).some((f) => f.by === actor.id)) throw badInput('result', t('You have keyed this sheet already. Another person keys it now.'));
   const protocol = protocolOf(work, on);
   const { joints, ask } = checkJoints(protocol, input.joints);
-  const asked = [...ask.map((p) => p.words), ...doubts(roomAnswer(work, on, protocol, joints, await readRoomMarks(work)))];
+  const asked = [...ask.map((p) => p.told), ...doubts(roomAnswer(work, on, protocol, joints, await readRoomMarks(work)))];
   const stated: Stated[] = [{ type: 'resultKeyed', study: on, result: input.result, valuesHash: valuesHash(readingKey(protocol, joints)), detail: { joints, ask: asked } }];
   const known = facts('resultChecked').filter((f) => f.result === input.result).at(-1)?.problems ?? [];
   if (asked.length > 0 && !known.includes('RANGE')) stated.push({ type: 'resultChecked', study: on, result: input.result, problems: [...known, 'RANGE'] });

@@ -6,6 +6,7 @@ import { partsOf, sheetOf, zipOf, type Put } from '#test/support/workbook';
 import { allProtocols } from '#libs/science/protocols/catalogue';
 import { checkReading } from '#libs/science/protocols/check-reading';
 import type { JointReading } from '#libs/science/protocols/types';
+import { inPlainEnglish, type Tellable } from '#libs/words/said-error';
 import { readBundle } from './read-bundle.js';
 import { readMessage } from './read-message.js';
 import { readResultsFile } from './read-results-file.js';
@@ -14,15 +15,17 @@ import { isStated, type Read } from './stated.js';
 const docs = (name: string) => readFileSync(path.resolve(import.meta.dirname, '../../../docs/results-in', name));
 const BOUND = { interruptAfterTimeLimit: 1_200, numRuns: 20_000, markInterruptAsFailure: false } as const;
 
+const inEnglish = (told: Tellable[]) => told.map(inPlainEnglish).join(' ');
+
 /** Whatever comes in: every reading is either told in a sentence, or one that the studies' rows can judge. */
 function judged(all: Read[]): void {
   expect(all.length).toBeGreaterThan(0);
   for (const read of all) {
     for (const { what, words } of read.said) expect(what + words).not.toMatch(/\0|\p{Surrogate}/u);
-    if (!isStated(read)) expect(read.words).toMatch(/[.:!}]$/);
+    if (!isStated(read)) expect(inEnglish(read.told)).toMatch(/[.:!}]$/);
     else for (const protocol of allProtocols()) {
       const { joints, problems } = read.joints(protocol);
-      for (const words of [...problems, ...checkReading(protocol, joints as JointReading[]).map((p) => p.words)]) expect(words).toMatch(/\.$/);
+      for (const one of [...problems, ...checkReading(protocol, joints as JointReading[]).map((p) => p.told)]) expect(inPlainEnglish(one)).toMatch(/\.$/);
       for (const { value } of joints) if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
     }
   }

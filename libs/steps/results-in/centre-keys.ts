@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { CentreKeyRow, KeyMade } from '#libs/contracts/results-in';
+import { t } from '#libs/words/spoken';
 import { audit } from '#libs/platform/audit/audit';
 import type { Tx } from '#libs/platform/database/db';
 import { aboutSecret } from '#libs/platform/secrets/about';
@@ -25,13 +26,13 @@ export async function keyCentres(deps: StepDeps, who: Onlooker): Promise<Centre[
 /** The secret is answered here and never again. */
 export async function makeKey(deps: StepDeps & WithSecrets, who: Onlooker, centre: string): Promise<KeyMade> {
   const mine = await keysOnly(deps, who);
-  if (!mine.some((c) => c.id === centre)) throw badInput('centre', 'The keys of this centre are made by whoever registered it, or by the scheme’s lead.');
+  if (!mine.some((c) => c.id === centre)) throw badInput('centre', t('The keys of this centre are made by whoever registered it, or by the scheme’s lead.'));
   const made = { key: randomUUID(), secret: newSecret() };
   const { id, name, role, practice } = personOf(who);
   const make = async (tx: Tx) => {
     await tx.$executeRaw`SELECT pg_advisory_xact_lock(hashtext(${`keys of ${centre}`}))`;
     const [row] = await tx.$queryRaw<{ valid: number }[]>`SELECT count(*)::int AS valid FROM centre_key WHERE centre_id = ${centre}::uuid AND ended_at IS NULL`;
-    if (row!.valid >= MOST_VALID) throw new StepError('ALREADY_THERE', 'Two keys of this centre are valid. End the older one once the centre’s computer signs with the newer; then make another.');
+    if (row!.valid >= MOST_VALID) throw new StepError('ALREADY_THERE', t('Two keys of this centre are valid. End the older one once the centre’s computer signs with the newer; then make another.'));
     await tx.$executeRaw`INSERT INTO centre_key (id, centre_id, secret, at, by, by_name) VALUES (${made.key}::uuid, ${centre}::uuid, ${deps.secrets.seal(made.secret, aboutSecret.centreKey(made.key))}, ${deps.clock.now()}, ${id}, ${name})`;
     await audit(tx, { by: id, role, action: 'makeCentreKey', practice, subject: made.key, detail: { centre } });
   };
@@ -53,7 +54,7 @@ export async function endKey(deps: StepDeps, who: Onlooker, key: string): Promis
 
 async function keysOnly(deps: StepDeps, who: Onlooker): Promise<Centre[]> {
   const mine = await keyCentres(deps, who);
-  if (!mine) throw new StepError('NOT_YOUR_ROLE', 'Keys are made and ended by the practice manager or the scheme’s lead.');
+  if (!mine) throw new StepError('NOT_YOUR_ROLE', t('Keys are made and ended by the practice manager or the scheme’s lead.'));
   return mine;
 }
 

@@ -1,3 +1,5 @@
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import { createHash } from 'node:crypto';
 import type { Joint } from '#libs/contracts/common';
 import { normaliseScan } from '#libs/science/identifiers/normalise-scan';
@@ -17,9 +19,9 @@ export interface Meant {
   /** The same reading has the same id, whichever way and however often it comes. */
   key: string;
   /** Possible, and a person will be asked to look. */
-  asks: string[];
+  asks: Tellable[];
 }
-export type Checked = Meant | { words: string; found?: Found };
+export type Checked = Meant | { told: Tellable[]; found?: Found };
 
 export const isMeant = (checked: Checked): checked is Meant => 'key' in checked;
 
@@ -28,28 +30,28 @@ const DAY_MS = 86_400_000;
 /** What a reading would be at its order. Nothing is stored. */
 export async function checkStated(deps: StepDeps, bringer: Bringer, stated: Stated): Promise<Checked> {
   const found = await findPackage(deps, bringer, stated.reading);
-  if ('words' in found) return found;
+  if ('told' in found) return found;
   const { protocol: code, version } = found.summary.study;
   const protocol = findProtocol(code, version);
-  if (!protocol) return { found, words: `The study ${code}, version ${version}, is not installed here. Tell whoever runs the server.` };
+  if (!protocol) return { found, told: [said('The study {study}, version {version}, is not installed here. Tell whoever runs the server.', { study: code, version })] };
   const { joints, problems } = stated.joints(protocol);
   const checks = checkReading(protocol, joints as JointReading[]);
-  const wrong = [...problems, ...(problems.length > 0 ? [] : checks.filter((p) => p.weight === 'refuse').map((p) => p.words)), ...notYet(deps, stated)];
-  if (wrong.length > 0) return { found, words: wrong.join(' ') };
-  return { found, protocol, joints, key: keyOf(found, stated, protocol, joints), asks: [...checks.map((p) => p.words), ...otherDog(found, stated), ...readBeforeImaged(found, stated)] };
+  const wrong = [...problems, ...(problems.length > 0 ? [] : checks.filter((p) => p.weight === 'refuse').map((p) => p.told)), ...notYet(deps, stated)];
+  if (wrong.length > 0) return { found, told: wrong };
+  return { found, protocol, joints, key: keyOf(found, stated, protocol, joints), asks: [...checks.map((p) => p.told), ...otherDog(found, stated), ...readBeforeImaged(found, stated)] };
 }
 
 /** A centre may be a day ahead of the server. */
-function notYet({ clock }: StepDeps, { reading: { readOn } }: Stated): string[] {
+function notYet({ clock }: StepDeps, { reading: { readOn } }: Stated): Tellable[] {
   const latest = new Date(clock.now().getTime() + DAY_MS).toISOString().slice(0, 10);
-  return readOn && readOn > latest ? [`Read on: ${readOn} is still to come. Correct the day.`] : [];
+  return readOn && readOn > latest ? [said('Read on: {day} is still to come. Correct the day.', { day: readOn })] : [];
 }
 
-const otherDog = ({ summary: { dog } }: Found, { reading: { dogNumber } }: Stated): string[] =>
-  dogNumber && normaliseScan(dogNumber) !== normaliseScan(dog.number) ? ['The dog’s number on the reading is not the one that stands on the package. A veterinarian looks at it.'] : [];
+const otherDog = ({ summary: { dog } }: Found, { reading: { dogNumber } }: Stated): Tellable[] =>
+  dogNumber && normaliseScan(dogNumber) !== normaliseScan(dog.number) ? [said('The dog’s number on the reading is not the one that stands on the package. A veterinarian looks at it.')] : [];
 
-const readBeforeImaged = ({ summary: { imagedOn } }: Found, { reading: { readOn } }: Stated): string[] =>
-  readOn && readOn < imagedOn ? [`Read on ${readOn}, and the films are of ${imagedOn}. A veterinarian looks at it.`] : [];
+const readBeforeImaged = ({ summary: { imagedOn } }: Found, { reading: { readOn } }: Stated): Tellable[] =>
+  readOn && readOn < imagedOn ? [said('Read on {readOn}, and the films are of {imagedOn}. A veterinarian looks at it.', { readOn, imagedOn })] : [];
 
 /** A second reader who finds the same has made another reading. */
 function keyOf({ studyId }: Found, { reading: { number, readBy } }: Stated, protocol: Protocol, joints: Joint[]): string {

@@ -1,4 +1,6 @@
 import type { LeftReading, ResultsInScreen } from '#libs/contracts/results-in';
+import { t } from '#libs/words/spoken';
+import { sayStored, type Stored } from '#libs/words/stored';
 import { audit } from '#libs/platform/audit/audit';
 import type { Tx } from '#libs/platform/database/db';
 import type { StepDeps } from '../record/step-deps.js';
@@ -6,9 +8,9 @@ import { notFound } from '../record/step-error.js';
 import { look, personOf, type Onlooker } from './onlooker.js';
 import { utc } from './utc.js';
 
-interface Row extends Omit<LeftReading, 'order'> { order: string | null; accession: string | null }
+interface Row extends Omit<LeftReading, 'order' | 'words'>, Stored { order: string | null; accession: string | null }
 
-const LEFT = `SELECT l.id, ${utc('l.at')} AS at, c.name AS centre, l.said, l.words, o.id AS "order", o.accession
+const LEFT = `SELECT l.id, ${utc('l.at')} AS at, c.name AS centre, l.said, l.words, l.sentences, o.id AS "order", o.accession
 FROM result_left l JOIN centre c ON c.id = l.centre_id LEFT JOIN orders o ON o.id = l.order_id WHERE l.settled_at IS NULL ORDER BY l.at, l.delivery_id, l.place LIMIT $1`;
 const PAGE = 50;
 
@@ -17,7 +19,7 @@ export async function leftReadings(deps: StepDeps, who: Onlooker, page = 1): Pro
   // The lead's list comes centre by centre, and only all of them together have an order.
   const upTo = (await look(deps, who, (tx) => tx.$queryRawUnsafe<Row[]>(LEFT, page * PAGE + 1))).flat().sort((a, b) => Number(a.at > b.at) - Number(a.at < b.at));
   const rows = upTo.slice((page - 1) * PAGE, page * PAGE);
-  return { more: upTo.length > page * PAGE, rows: rows.map(({ order, accession, ...row }) => ({ ...row, order: order && accession ? { id: order, accession } : null })) };
+  return { more: upTo.length > page * PAGE, rows: rows.map(({ order, accession, words, sentences, ...row }) => ({ ...row, words: sayStored({ words, sentences }, t), order: order && accession ? { id: order, accession } : null })) };
 }
 
 export async function countLeft(tx: Tx): Promise<number> {

@@ -1,3 +1,4 @@
+import { t } from '#libs/words/spoken';
 import type { Tx } from '#libs/platform/database/db';
 import { staffOnly } from '#libs/register/who-may';
 import type { Reader } from '../reader-page/reader.js';
@@ -34,10 +35,10 @@ export const brings = (who: Onlooker): boolean => !('practice' in who) || who.pr
 
 /** A file is brought by the desk, by the centre's own readers or by the scheme's lead. */
 export async function bringerOf(deps: StepDeps, who: Onlooker, centre: string | undefined): Promise<Bringer> {
-  if (!brings(who)) throw new StepError('NOT_YOUR_ROLE', 'A file of readings is brought by the front desk.');
+  if (!brings(who)) throw new StepError('NOT_YOUR_ROLE', t('A file of readings is brought by the front desk.'));
   const at = 'reader' in who ? who.reader.centre : centre;
-  if (!at) throw badInput('centre', 'Choose the centre whose readings these are.');
-  if (!(await centresOf(deps, who)).some((c) => c.id === at)) throw badInput('centre', 'This centre is not known. Choose one from the list.');
+  if (!at) throw badInput('centre', t('Choose the centre whose readings these are.'));
+  if (!(await centresOf(deps, who)).some((c) => c.id === at)) throw badInput('centre', t('This centre is not known. Choose one from the list.'));
   const of = (person: { id: string; name: string }) => ({ id: person.id, name: person.name, centre: at, way: 'file' as const });
   if ('practice' in who) return { ...of(who.practice), role: 'desk', actor: who.practice };
   return 'reader' in who ? { ...of(who.reader), role: 'reader', actor: null } : { ...of(who.lead), role: 'lead', actor: null };

@@ -1,18 +1,20 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { currentProtocols } from '#libs/science/protocols/catalogue';
+import { inPlainEnglish, type Tellable } from '#libs/words/said-error';
 import { readBundle, SYSTEMS } from './read-bundle.js';
 import { isStated, type Read } from './stated.js';
 
 type Json = Record<string, unknown>;
 const example = (): { entry: { fullUrl?: string; resource: Json }[] } => JSON.parse(readFileSync(path.resolve(import.meta.dirname, '../../../docs/results-in/bundle.json'), 'utf8')) as never;
 const study = (code: string) => currentProtocols().find((p) => p.code === code)!;
-const joints = (read: Read, code: string) => (isStated(read) ? read.joints(study(code)) : { joints: [], problems: [read.words] });
+const joints = (read: Read, code: string) => (isStated(read) ? read.joints(study(code)) : { joints: [], problems: read.told });
+const inEnglish = (all: Tellable[]) => all.map(inPlainEnglish).join(' ');
 const told = (spoil: (entries: { fullUrl?: string; resource: Json }[]) => void): string => {
   const bundle = example();
   spoil(bundle.entry);
   const [first] = readBundle(bundle);
-  return isStated(first!) ? joints(first, 'hipLaxity').problems.join(' ') || 'can be read' : first!.words;
+  return isStated(first!) ? inEnglish(joints(first, 'hipLaxity').problems) || 'can be read' : inEnglish(first!.told);
 };
 
 describe('a FHIR Bundle of reports', () => {
@@ -66,6 +68,6 @@ describe('a FHIR Bundle of reports', () => {
   });
 
   it.each([[null], [[]], ['text'], [{ resourceType: 'Bundle' }], [{ resourceType: 'DiagnosticReport' }], [{ resourceType: 'Bundle', entry: [{}] }], [{ resourceType: 'Bundle', entry: [] }]])('%j is none', (body) => {
-    expect(readBundle(body)).toEqual([{ place: 0, words: expect.stringMatching(/Bundle/), said: expect.any(Array) }]);
+    expect(readBundle(body)).toEqual([{ place: 0, told: [{ text: expect.stringMatching(/Bundle/) }], said: expect.any(Array) }]);
   });
 });

@@ -1,9 +1,11 @@
+import { said } from '#libs/words/said';
+import { SaidError, type Tellable } from '#libs/words/said-error';
 import { z } from 'zod';
 import type { Joint } from '#libs/contracts/common';
 import { MOST_READINGS } from '#libs/contracts/results-in';
 import type { Protocol } from '#libs/science/protocols/types';
 import { gradesAsText } from './read-message.js';
-import { readStated, told, type Read, type Said } from './stated.js';
+import { asCame, readStated, type AsCame, type Read } from './stated.js';
 
 /** Names of our own code lists, as those that this server's own FHIR pages use. */
 export const SYSTEMS = {
@@ -32,48 +34,50 @@ const bundle = z.object({ resourceType: z.literal('Bundle'), entry: z.array(z.ob
 type Resource = Record<string, unknown> & { resourceType: string };
 type Report = z.output<typeof report>;
 type Observation = z.output<typeof observation>;
-class CannotBeRead extends Error {}
-const cannot = (words: string): never => { throw new CannotBeRead(words); };
+class CannotBeRead extends SaidError {}
+const cannot = (sentence: Tellable): never => { throw new CannotBeRead(sentence); };
+/** Names the joint, or the finding, that it is about. */
+const cannotAt = (where: string, why: Tellable): never => cannot(said('{field}: {why}', { field: where, why }));
 
 const FINAL = ['final', 'amended', 'corrected', 'appended'];
 
 /** Every DiagnosticReport of a Bundle, with the Observations that it names; see docs/results-in.md. */
 export function readBundle(body: unknown): Read[] {
-  const whole = (words: string): Read[] => [{ place: 0, words, said: told('Bundle', body) }];
+  const whole = (told: Tellable): Read[] => [{ place: 0, told: [told], said: asCame('Bundle', body) }];
   const parsed = bundle.safeParse(body);
-  if (!parsed.success) return whole('This is no FHIR R4 Bundle with entries that each hold a resource.');
+  if (!parsed.success) return whole(said('This is no FHIR R4 Bundle with entries that each hold a resource.'));
   const resources = new Map<string, Resource>();
   for (const { fullUrl, resource } of parsed.data.entry) {
     for (const name of [fullUrl, resource.id && `${resource.resourceType}/${resource.id}`]) if (name) resources.set(name, resource);
   }
   const reports = parsed.data.entry.map((e) => e.resource).filter((r) => r.resourceType === 'DiagnosticReport');
-  if (reports.length === 0) return whole('There is no DiagnosticReport in this Bundle.');
-  if (reports.length > MOST_READINGS) return whole(`There are ${reports.length} DiagnosticReports. Send at most ${MOST_READINGS} at a time.`);
+  if (reports.length === 0) return whole(said('There is no DiagnosticReport in this Bundle.'));
+  if (reports.length > MOST_READINGS) return whole(said('There are {reports} DiagnosticReports. Send at most {most} at a time.', { reports: reports.length, most: MOST_READINGS }));
   return reports.map((r, i) => readReport(r, i + 1, resources));
 }
 
 function readReport(resource: Resource, place: number, resources: Map<string, Resource>): Read {
-  const said: Said[] = ['identifier', 'basedOn', 'imagingStudy', 'code', 'subject', 'issued', 'resultsInterpreter', 'status', 'conclusion'].flatMap((field) => told(field, resource[field]));
+  const came: AsCame[] = ['identifier', 'basedOn', 'imagingStudy', 'code', 'subject', 'issued', 'resultsInterpreter', 'status', 'conclusion'].flatMap((field) => asCame(field, resource[field]));
   try {
     refuseModified(resource);
     const parsed = report.safeParse(resource);
-    if (!parsed.success) return { place, said, words: `The DiagnosticReport: ${parsed.error.issues.map((i) => `${i.path.join('.')} is missing or not as FHIR R4 has it`).join('; ')}.` };
+    if (!parsed.success) return { place, said: came, told: [said('The DiagnosticReport is not as FHIR R4 has it, or lacks something: {paths}.', { paths: parsed.error.issues.map((i) => i.path.join('.')).join(', ') })] };
     const own = new Map((parsed.data.contained ?? []).map((c) => [`#${c.id ?? ''}`, c as Resource]));
     const find = (name: string): Resource | undefined => own.get(name) ?? resources.get(name);
     const common = readStated(statedOf(parsed.data, find));
-    if ('words' in common) return { place, said, words: common.words };
+    if ('told' in common) return { place, said: came, told: common.told };
     const observations = (parsed.data.result ?? []).map((r) => observationOf(r.reference ?? '', find));
-    if (observations.length === 0) return { place, said, words: 'The DiagnosticReport names no Observation in “result”. There is one for each joint.' };
-    said.push(...observations.flatMap((o) => told(jointOf(o) ?? 'Observation', o.valueQuantity ?? o.valueCodeableConcept ?? o.dataAbsentReason)));
-    return { place, said, reading: common.reading, joints: (protocol) => jointsOf(protocol, observations) };
+    if (observations.length === 0) return { place, said: came, told: [said('The DiagnosticReport names no Observation in “result”. There is one for each joint.')] };
+    came.push(...observations.flatMap((o) => asCame(jointOf(o) ?? 'Observation', o.valueQuantity ?? o.valueCodeableConcept ?? o.dataAbsentReason)));
+    return { place, said: came, reading: common.reading, joints: (protocol) => jointsOf(protocol, observations) };
   } catch (error) {
-    if (error instanceof CannotBeRead) return { place, said, words: error.message };
+    if (error instanceof CannotBeRead) return { place, said: came, told: [error.said] };
     throw error;
   }
 }
 
 function statedOf(r: Report, find: (name: string) => Resource | undefined): Record<string, unknown> {
-  if (!FINAL.includes(r.status)) cannot(`Its status is “${r.status}”. Only ${FINAL.join(', ')} readings are taken; a reading that is taken back is told to the practice, where a veterinarian withdraws it.`);
+  if (!FINAL.includes(r.status)) cannot(said('Its status is “{status}”. Only {final} readings are taken; a reading that is taken back is told to the practice, where a veterinarian withdraws it.', { status: r.status, final: FINAL.join(', ') }));
   const named = [...(r.basedOn ?? []), ...(r.imagingStudy ?? [])].flatMap((ref) => ref.identifier ?? []);
   const under = (system: string): string | undefined => named.find((i) => i.system === system)?.value;
   const [reader] = r.resultsInterpreter ?? [];
@@ -87,30 +91,30 @@ const nameIn = (resource: Resource | undefined): string | undefined => practitio
 
 function observationOf(name: string, find: (name: string) => Resource | undefined): Observation {
   const resource = find(name);
-  if (resource?.resourceType !== 'Observation') return cannot(`The Observation “${name.slice(0, 80)}” is not in this Bundle.`);
+  if (resource?.resourceType !== 'Observation') return cannot(said('The Observation “{name}” is not in this Bundle.', { name: name.slice(0, 80) }));
   refuseModified(resource);
   const parsed = observation.safeParse(resource);
-  if (!parsed.success) return cannot(`The Observation “${name.slice(0, 80)}” is not as FHIR R4 has it: ${parsed.error.issues.map((i) => i.path.join('.')).join(', ')}.`);
-  if (!FINAL.includes(parsed.data.status)) return cannot(`The Observation “${name.slice(0, 80)}” is “${parsed.data.status}” and not final.`);
+  if (!parsed.success) return cannot(said('The Observation “{name}” is not as FHIR R4 has it: {paths}.', { name: name.slice(0, 80), paths: parsed.error.issues.map((i) => i.path.join('.')).join(', ') }));
+  if (!FINAL.includes(parsed.data.status)) return cannot(said('The Observation “{name}” is “{status}” and not final.', { name: name.slice(0, 80), status: parsed.data.status }));
   return parsed.data;
 }
 
 /** FHIR R4, 2.6.1.5: who does not know a modifier extension must not go on as if it were not there. */
 function refuseModified(resource: Resource): void {
-  if (Array.isArray(resource['modifierExtension']) && resource['modifierExtension'].length > 0) cannot('It holds a modifierExtension, which changes what it means and is not known here. Send it without.');
-  if (resource['implicitRules'] !== undefined) cannot('It names implicitRules, which are not known here. Send it without.');
+  if (Array.isArray(resource['modifierExtension']) && resource['modifierExtension'].length > 0) cannot(said('It holds a modifierExtension, which changes what it means and is not known here. Send it without.'));
+  if (resource['implicitRules'] !== undefined) cannot(said('It names implicitRules, which are not known here. Send it without.'));
 }
 
-function jointsOf(protocol: Protocol, observations: Observation[]): { joints: Joint[]; problems: string[] } {
+function jointsOf(protocol: Protocol, observations: Observation[]): { joints: Joint[]; problems: Tellable[] } {
   try {
     const joints = observations.map((o): Joint => {
-      const joint = jointOf(o) ?? cannot(`An Observation names no joint. Its bodySite holds a code of ${SYSTEMS.joint}, left or right, or SNOMED CT’s for left or right.`);
+      const joint = jointOf(o) ?? cannot(said('An Observation names no joint. Its bodySite holds a code of {system}, left or right, or SNOMED CT’s for left or right.', { system: SYSTEMS.joint }));
       const value = valueOf(o, SYSTEMS.grade, joint);
-      if (typeof value === 'boolean') cannot(`${joint}: yes or no is no value of a joint.`);
-      const reason = o.dataAbsentReason && (codeOf(o.dataAbsentReason, SYSTEMS.noValue) ?? cannot(`${joint}: the dataAbsentReason holds no code of ${SYSTEMS.noValue}.`));
+      if (typeof value === 'boolean') cannotAt(joint, said('yes or no is no value of a joint.'));
+      const reason = o.dataAbsentReason && (codeOf(o.dataAbsentReason, SYSTEMS.noValue) ?? cannotAt(joint, said('the dataAbsentReason holds no code of {system}.', { system: SYSTEMS.noValue })));
       const findings = Object.fromEntries((o.component ?? []).flatMap((c) => {
         refuseModified(c as unknown as Resource);
-        const code = codeOf(c.code, SYSTEMS.finding) ?? cannot(`${joint}: a component has no code of ${SYSTEMS.finding}.`);
+        const code = codeOf(c.code, SYSTEMS.finding) ?? cannotAt(joint, said('a component has no code of {system}.', { system: SYSTEMS.finding }));
         const found = valueOf(c, SYSTEMS.finding, `${joint}, ${code}`);
         return found === undefined ? [] : [[code, found] as const];
       }));
@@ -118,7 +122,7 @@ function jointsOf(protocol: Protocol, observations: Observation[]): { joints: Jo
     });
     return { joints: gradesAsText(protocol, joints), problems: [] };
   } catch (error) {
-    if (error instanceof CannotBeRead) return { joints: [], problems: [error.message] };
+    if (error instanceof CannotBeRead) return { joints: [], problems: [error.said] };
     throw error;
   }
 }
@@ -128,12 +132,12 @@ type Valued = Pick<Observation, 'valueQuantity' | 'valueCodeableConcept' | 'valu
 /** One value of a kind that is known; “about”, “less than” and free text are no values here. */
 function valueOf(from: Valued, system: string, where: string): number | string | boolean | undefined {
   const other = OTHER_VALUES.find((kind) => from[kind] !== undefined);
-  if (other) return cannot(`${where}: ${other} is not read. Use valueQuantity, valueCodeableConcept or valueBoolean.`);
+  if (other) return cannotAt(where, said('{kind} is not read. Use valueQuantity, valueCodeableConcept or valueBoolean.', { kind: other }));
   const { valueQuantity: q, valueCodeableConcept: c, valueBoolean: b } = from;
-  if ([q, c, b].filter((v) => v !== undefined).length > 1) return cannot(`${where}: there is more than one value.`);
-  if (q?.comparator) return cannot(`${where}: “${q.comparator}” beside a value is not taken. Give the value that was read, or the reason why there is none.`);
-  if (q && q.value === undefined) return cannot(`${where}: the valueQuantity has no value.`);
-  if (c) return codeOf(c, system) ?? cannot(`${where}: the valueCodeableConcept has no code of ${system}.`);
+  if ([q, c, b].filter((v) => v !== undefined).length > 1) return cannotAt(where, said('there is more than one value.'));
+  if (q?.comparator) return cannotAt(where, said('“{comparator}” beside a value is not taken. Give the value that was read, or the reason why there is none.', { comparator: q.comparator }));
+  if (q && q.value === undefined) return cannotAt(where, said('the valueQuantity has no value.'));
+  if (c) return codeOf(c, system) ?? cannotAt(where, said('the valueCodeableConcept has no code of {system}.', { system }));
   return q?.value ?? b;
 }
 

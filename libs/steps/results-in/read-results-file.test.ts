@@ -4,16 +4,19 @@ import { workbookOf, type Put } from '#test/support/workbook';
 import { currentProtocols } from '#libs/science/protocols/catalogue';
 import { checkReading } from '#libs/science/protocols/check-reading';
 import type { JointReading } from '#libs/science/protocols/types';
+import { inPlainEnglish, type Tellable } from '#libs/words/said-error';
 import { readResultsFile } from './read-results-file.js';
 import { isStated, type Read } from './stated.js';
 
 const study = (code: string) => currentProtocols().find((p) => p.code === code)!;
 const read = async (text: string | Buffer): Promise<Read[]> => (await readResultsFile(Buffer.from(text as string))).rows;
-const words = async (text: string | Buffer): Promise<[number, string][]> => (await read(text)).map((r) => [r.place, isStated(r) ? 'can be read' : r.words]);
+const inEnglish = (told: Tellable[]) => told.map(inPlainEnglish).join(' ');
+const words = async (text: string | Buffer): Promise<[number, string][]> => (await read(text)).map((r) => [r.place, isStated(r) ? 'can be read' : inEnglish(r.told)]);
 const jointsOf = async (text: string | Buffer, code: string) => {
   const [first] = await read(text);
-  if (!first || !isStated(first)) throw new Error(first ? first.words : 'There is no row.');
-  return first.joints(study(code));
+  if (!first || !isStated(first)) throw new Error(first ? inEnglish(first.told) : 'There is no row.');
+  const { joints, problems } = first.joints(study(code));
+  return { joints, problems: problems.map(inPlainEnglish) };
 };
 const lax = { joints: [{ joint: 'left', value: 0.38 }, { joint: 'right', value: 0.44 }], problems: [] };
 
@@ -68,7 +71,7 @@ describe('readings in a file', () => {
 
   it('with a finding or a reason that the study does not have are told which it has', async () => {
     const { problems } = await jointsOf('package;number;read by;left;left reason;left osteophytes;left arthrosis;right\nP-1;R-1;N;;tired;2;maybe;0,44', 'hipLaxity');
-    expect(problems).toEqual([expect.stringContaining('“osteophytes” is not recorded in this study'), expect.stringContaining('write yes or no, not “maybe”'), expect.stringContaining('“tired” is no reason of this study. Use one of gasInJoint')]);
+    expect(problems).toEqual([expect.stringContaining('“osteophytes” is not recorded in this study'), expect.stringContaining('write yes or no, not “maybe”'), expect.stringContaining('“tired” is no reason of this protocol. Use one of gasInJoint')]);
   });
 
   it.each([

@@ -1,16 +1,18 @@
 import { MOST_ROWS, type StatedReading } from '#libs/contracts/results-in';
+import { said } from '#libs/words/said';
+import type { Tellable } from '#libs/words/said-error';
 import type { Side } from '#libs/science/protocols/types';
 import { readJoints, type JointCells } from './read-joints.js';
 import { notAsWritten } from './as-written.js';
 import { readTable } from './read-table.js';
 import type { Line, SheetRead } from './table.js';
-import { fieldNames, readStated, told, type Read, type Said } from './stated.js';
+import { asCame, fieldNames, readStated, type AsCame, type Read } from './stated.js';
 
 type Field = keyof StatedReading;
 type Place = { field: Field } | { side: Side; part: 'value' | 'reason' } | { side: Side; finding: string };
 
 const ALSO: Partial<Record<Field, string[]>> = { order: ['order number'], package: ['package number'], number: ['reading', 'reading number'], readBy: ['reader'], dogNumber: ['transponder'] };
-const HEADS = 'The first row names the columns: package or order, number, read by, left, left reason, right, right reason; also study, film, read on, dog number, comment, and each finding with its side, such as “left arthrosis”.';
+const HEADS = said('The first row names the columns: package or order, number, read by, left, left reason, right, right reason; also study, film, read on, dog number, comment, and each finding with its side, such as “left arthrosis”.');
 const GERMAN_DAY = /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/;
 
 export interface ResultsRead {
@@ -22,22 +24,22 @@ export interface ResultsRead {
 /** Readings of a spreadsheet, a row each. What is wrong is told by its row in the file, the heads being row 1. */
 export async function readResultsFile(bytes: Uint8Array): Promise<ResultsRead> {
   const table = await readTable(bytes);
-  if ('words' in table) return { rows: [{ place: table.line, words: table.words, said: [] }] };
+  if ('told' in table) return { rows: [{ place: table.line, told: [table.told], said: [] }] };
   return { rows: readRows(table.lines), ...(table.sheet && { sheet: table.sheet }) };
 }
 
 function readRows([head, ...rows]: Line[]): Read[] {
-  const wrong = (words: string): Read[] => [{ place: head?.line ?? 1, words, said: [] }];
+  const wrong = (...told: Tellable[]): Read[] => [{ place: head?.line ?? 1, told, said: [] }];
   if (!head) return wrong(HEADS);
   const heads = head.cells.map(({ text }) => text);
   const places = heads.map(placeOf);
   const unknown = heads.filter((_, i) => places[i] === undefined);
-  if (unknown.length > 0) return wrong(`No column is called ${unknown.map((h) => `“${h.slice(0, 60)}”`).join(', ')}. ${HEADS}`);
+  if (unknown.length > 0) return wrong(said('No column is called {names}.', { names: unknown.map((h) => `“${h.slice(0, 60)}”`).join(', ') }), HEADS);
   const twice = heads.find((h, i) => heads.findIndex((other) => plain(other) === plain(h)) !== i);
-  if (twice !== undefined) return wrong(`Two columns are called “${twice.slice(0, 60)}”. Keep one.`);
+  if (twice !== undefined) return wrong(said('Two columns are called “{name}”. Keep one.', { name: twice.slice(0, 60) }));
   if (!places.some((p) => p && 'side' in p)) return wrong(HEADS);
-  if (rows.length === 0) return wrong('There is no row below the heads.');
-  if (rows.length > MOST_ROWS) return wrong(`There are ${rows.length} rows. Take the file apart into files of at most ${MOST_ROWS}.`);
+  if (rows.length === 0) return wrong(said('There is no row below the heads.'));
+  if (rows.length > MOST_ROWS) return wrong(said('There are {rows} rows. Take the file apart into files of at most {most}.', { rows: rows.length, most: MOST_ROWS }));
   return rows.map((row) => readRow(row, heads, places as Place[]));
 }
 
@@ -52,10 +54,10 @@ function placeOf(head: string): Place | undefined {
 }
 
 function readRow({ line: place, cells, wrong }: Line, heads: string[], places: Place[]): Read {
-  const said: Said[] = heads.flatMap((head, i) => told(head, cells[i]?.text));
-  if (wrong) return { place, said, words: wrong };
-  const changed = places.flatMap((p, i) => notAsWritten(heads[i]!, 'field' in p ? p.field : undefined, cells[i]!) ?? []);
-  if (changed.length > 0) return { place, said, words: changed.join(' ') };
+  const came: AsCame[] = heads.flatMap((head, i) => asCame(head, cells[i]?.text));
+  if (wrong) return { place, said: came, told: [wrong] };
+  const changed = places.flatMap((p, i) => notAsWritten(heads[i]!, 'field' in p ? p.field : undefined, cells[i]!));
+  if (changed.length > 0) return { place, said: came, told: changed };
   const fields: Record<string, string> = {};
   const joints: Partial<Record<Side, JointCells>> = { left: emptyJoint(), right: emptyJoint() };
   places.forEach((p, i) => {
@@ -65,7 +67,7 @@ function readRow({ line: place, cells, wrong }: Line, heads: string[], places: P
     else joints[p.side]!.findings[p.finding] = text;
   });
   const read = readStated(fields);
-  return 'words' in read ? { place, words: read.words, said } : { place, reading: read.reading, said, joints: (protocol) => readJoints(protocol, joints) };
+  return 'told' in read ? { place, told: read.told, said: came } : { place, reading: read.reading, said: came, joints: (protocol) => readJoints(protocol, joints) };
 }
 
 const emptyJoint = (): JointCells => ({ value: '', reason: '', findings: {} });

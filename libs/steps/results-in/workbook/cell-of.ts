@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import type { Cell } from '../table.js';
 import type { Format } from './formats.js';
 import { plainText } from './text-runs.js';
@@ -10,13 +11,13 @@ export interface Stored { type: string; format: Format | undefined; formula: boo
 
 /** What a cell says, from its stored value alone. */
 export function cellOf({ type, format, formula, hasValue }: Stored, value: string, book: Book): Cell {
-  if (formula && !hasValue) return { text: '', wrong: 'its formula has no stored result. Write the value itself, or save the file in the spreadsheet, where it is worked out.' };
+  if (formula && !hasValue) return { text: '', wrong: said('its formula has no stored result. Write the value itself, or save the file in the spreadsheet, where it is worked out.') };
   if (!hasValue || value === '') return { text: '' };
   if (type === 's') return { text: shared(value, book.texts) };
   if (type === 'inlineStr' || type === 'str') return { text: plainText(value) };
   if (type === 'b') return { text: value === '1' ? 'true' : 'false' };
   if (type === 'd') return { text: value.replace(/T00:00(:00(\.0+)?)?Z?$/, ''), stored: 'day' };
-  if (type === 'e') return { text: '', wrong: `it holds the spreadsheet’s error ${value.slice(0, 20)}. Correct it in the spreadsheet.` };
+  if (type === 'e') return { text: '', wrong: said('it holds the spreadsheet’s error {error}. Correct it in the spreadsheet.', { error: value.slice(0, 20) }) };
   return numberOf(value, format, book.from1904);
 }
 

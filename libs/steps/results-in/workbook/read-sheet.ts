@@ -1,3 +1,4 @@
+import { said } from '#libs/words/said';
 import type { Cell, Line } from '../table.js';
 import { cellOf, type Book, type Stored } from './cell-of.js';
 import { readXml } from './read-xml.js';
@@ -16,10 +17,10 @@ export function readSheet(xml: string, book: Book): Line[] {
   const [head, ...rows] = rowsIn(xml, book);
   if (!head) return [];
   const columns = [...head.cells.keys()];
-  if (columns.length > MOST_COLUMNS) throw new Unreadable(`The first row has ${columns.length} heads, and at most ${MOST_COLUMNS} columns are read. Take out those that are not needed, and send that file.`);
+  if (columns.length > MOST_COLUMNS) throw new Unreadable(said('The first row has {heads} heads, and at most {most} columns are read. Take out those that are not needed, and send that file.', { heads: columns.length, most: MOST_COLUMNS }));
   return [head, ...rows].map(({ line, cells }) => {
     const headless = [...cells.keys()].find((column) => !head.cells.has(column));
-    return { line, cells: columns.map((column) => cells.get(column) ?? EMPTY), ...(headless && { wrong: `Column ${letters(headless)} has something in this row, and no head. Write its head, or empty the cell.` }) };
+    return { line, cells: columns.map((column) => cells.get(column) ?? EMPTY), ...(headless && { wrong: said('Column {column} has something in this row, and no head. Write its head, or empty the cell.', { column: letters(headless) }) }) };
   });
 }
 
@@ -51,7 +52,7 @@ function rowsIn(xml: string, book: Book): Row[] {
         const cell = cellOf(stored, runs.text, book);
         if (cell.text !== '' || cell.wrong) cells.set(column, cell);
         signs += cell.text.length;
-        if (signs > MOST_SIGNS) throw new Unreadable('There is too much text in the sheet. Take it apart into files of at most 500 rows.');
+        if (signs > MOST_SIGNS) throw new Unreadable(said('There is too much text in the sheet. Take it apart into files of at most 500 rows.'));
         stored = undefined;
       }
       if (name === 'row' && inside && cells.size > 0) rows.push({ line, cells });

@@ -1,17 +1,23 @@
 import { partsOf, sheetOf, workbookOf, zipOf, type Put } from '#test/support/workbook';
+import { inPlainEnglish, type Tellable } from '#libs/words/said-error';
 import { readTable } from '../read-table.js';
-import type { Table } from '../table.js';
 
-const read = async (content: Buffer | Promise<Buffer>): Promise<Table> => readTable(await content);
+/** What is wrong, as it is told in English. */
+const inWords = <T extends { wrong?: Tellable }>(of: T) => (of.wrong ? { ...of, wrong: inPlainEnglish(of.wrong) } : of);
+const read = async (content: Buffer | Promise<Buffer>) => {
+  const table = await readTable(await content);
+  return 'told' in table ? table : { ...table, lines: table.lines.map(inWords) };
+};
 /** What the second row says under one head. */
 async function said(put: Put, parts: (all: Record<string, string>) => Record<string, string> = (all) => all) {
   const table = await read(zipOf(parts(partsOf({ Readings: sheetOf([['left'], [put]]) }, { texts: '<si><t>plain</t></si><si><r><t xml:space="preserve">rich </t></r><r><rPr><b/></rPr><t>text</t></r><rPh sb="0" eb="1"><t>spoken</t></rPh></si>' }))));
-  if ('words' in table) throw new Error(table.words);
-  return table.lines[1]?.cells[0];
+  if ('told' in table) throw new Error(inPlainEnglish(table.told));
+  const cell = table.lines[1]?.cells[0];
+  return cell && inWords(cell);
 }
 const words = async (content: Buffer | Promise<Buffer>): Promise<string> => {
   const table = await read(content);
-  return 'words' in table ? table.words : `${table.lines.length} rows were read`;
+  return 'told' in table ? inPlainEnglish(table.told) : `${table.lines.length} rows were read`;
 };
 
 describe('a cell of a workbook', () => {

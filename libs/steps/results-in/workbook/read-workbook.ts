@@ -15,7 +15,7 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Table> {
   try {
     return await firstSheet(await unpack(bytes));
   } catch (error) {
-    if (error instanceof Unreadable) return { line: 1, words: error.message };
+    if (error instanceof Unreadable) return { line: 1, told: error.said };
     throw error;
   }
 }

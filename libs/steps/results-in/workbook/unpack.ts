@@ -1,6 +1,7 @@
 import { buffer } from 'node:stream/consumers';
 import { crc32 } from 'node:zlib';
 import { fromBufferPromise, type Entry, type ZipFile } from 'yauzl';
+import { said } from '#libs/words/said';
 import { damaged, Unreadable } from './unreadable.js';
 
 /** Far more than 500 rows of readings need, and little enough to be read at once. */
@@ -25,7 +26,7 @@ async function listed(bytes: Uint8Array): Promise<{ zip: ZipFile; entries: Map<s
   let size = 0;
   for await (const entry of zip.eachEntry()) {
     size += entry.uncompressedSize;
-    if (entries.size === MOST_PARTS || size > MOST_BYTES) throw new Unreadable('The workbook is too large inside: at most 5 MB unpacked and 200 parts are read. Copy the rows alone into a new workbook, or save them as CSV, and send that file.');
+    if (entries.size === MOST_PARTS || size > MOST_BYTES) throw new Unreadable(said('The workbook is too large inside: at most 5 MB unpacked and 200 parts are read. Copy the rows alone into a new workbook, or save them as CSV, and send that file.'));
     const name = entry.fileName.toLowerCase();
     // Two programs could read two different things.
     if (entries.has(name)) throw damaged();

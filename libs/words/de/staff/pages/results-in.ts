@@ -34,18 +34,12 @@ export const resultsIn = {
   'There already': 'Schon da',
   'Cannot be taken': 'Kann nicht übernommen werden',
   'A veterinarian will be asked:': 'Tierärztlich nachgesehen wird:',
-  'This reading is there already. It is not taken twice.': 'Diese Beurteilung ist schon da. Sie wird nicht zweimal übernommen.',
-  'This row stands in the file before. It is not taken twice.': 'Diese Zeile steht weiter oben in der Datei. Sie wird nicht zweimal übernommen.',
   '{taken, plural, =0 {No reading was taken.} one {# reading was taken.} other {# readings were taken.}}':
     '{taken, plural, =0 {Keine Beurteilung wurde übernommen.} one {# Beurteilung wurde übernommen.} other {# Beurteilungen wurden übernommen.}}',
   'What became of each row': 'Was aus jeder Zeile geworden ist',
   'What became of it': 'Was daraus geworden ist',
   'Taken in': 'Übernommen',
   'Not taken in': 'Nicht übernommen',
-  'It waits for a veterinarian of the practice.': 'Sie wartet auf jemanden aus der Tierärzteschaft der Praxis.',
-  'This reading is there already; nothing was taken twice.': 'Diese Beurteilung ist schon da; nichts wurde zweimal übernommen.',
-  'This reading came before, and a later one under the same number has taken its place. If this one is to stand, send it under a new number.':
-    'Diese Beurteilung kam schon früher, und eine spätere unter derselben Nummer ist an ihre Stelle getreten. Soll diese gelten, muss sie unter einer neuen Nummer geschickt werden.',
 
   'Keys of the centres’ computers': 'Schlüssel der Rechner der Auswertungsstellen',
   'A computer that signs with a key sends readings to this address:': 'Ein Rechner, der mit einem Schlüssel unterschreibt, schickt Beurteilungen an diese Adresse:',
