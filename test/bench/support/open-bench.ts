@@ -13,7 +13,7 @@ import type { Road } from '#seed/roads/road';
 import { plans } from '#seed/scenario';
 import { DEMO_PASSWORD } from '#seed/sign-ins';
 import { cloneDatabase, type TestDatabase } from '../../support/database.js';
-import { testSecrets } from '#test/support/secrets';
+import { testSecrets } from '../../support/secrets.js';
 
 export interface BenchGround {
   database: TestDatabase;

@@ -5,7 +5,7 @@ import type { Db } from '#libs/platform/database/db';
 import type { DiskFileStore } from '#libs/platform/files/disk-file-store';
 import { SmtpMailer } from '#libs/platform/mail/smtp-mailer';
 import { Outgoing } from '#libs/platform/outgoing/outgoing';
-import { testSecrets } from '#test/support/secrets';
+import { testSecrets } from '../../support/secrets.js';
 
 const LATER_MS = 10 * 60_000;
 const POLL_MS = 50;

@@ -134,7 +134,9 @@ export async function runKillRounds(ground: KillGround): Promise<string[]> {
 
 /** A dog comes in on the day that it is booked for, so the practices lie where it is morning now, and take dogs until midnight. */
 async function openAllDay(db: Db, scheme: DemoScheme): Promise<void> {
-  const east = MORNING - new Date().getUTCHours();
+  // There are zones from 12 hours west to 14 hours east.
+  const hours = MORNING - new Date().getUTCHours();
+  const east = hours < -11 ? hours + 24 : hours;
   const zone = `Etc/GMT${east > 0 ? '-' : '+'}${Math.abs(east)}`;
   await db.system('preparing a test', (tx) => tx.practice.updateMany({ data: { zone, policy: { hours: { from: '00:00', to: '23:59', days: [1, 2, 3, 4, 5, 6, 7], slotMinutes: 15 } } } }));
   for (const house of Object.values(scheme.houses)) house.zone = zone;
