@@ -76,7 +76,7 @@ describeWithPeer('chromium', 'other programs, on the practice’s page', (chromi
     await told.getByLabel('Address that is called').fill('https://10.0.0.9/told');
     await told.getByText('A dog went home').click();
     await told.getByRole('button', { name: 'Call this address' }).click();
-    await see(manager, /leads into the server's own network/);
+    await see(manager, /leads into the server’s own network/);
     await isFine();
     await told.getByLabel('Address that is called').fill(receiver.address);
     await told.getByRole('button', { name: 'Call this address' }).click();
