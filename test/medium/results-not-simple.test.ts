@@ -64,6 +64,27 @@ describe('a result by post', () => {
   });
 });
 
+describe('the same reading twice', () => {
+  const joints = [{ joint: 'left', value: 0.38 }, { joint: 'right', value: 0.44 }];
+
+  it('is one that waits and its copy, also under the same number, and the one that waits can be accepted', async () => {
+    const road = await atCentre('Quill');
+    const [first] = [await enters(road, 'desk', { ref: 'K-8', channel: 'file', joints }), await enters(road, 'desk', { ref: 'K-8', channel: 'file', joints })];
+    expect(road.study().results.map((r) => r.state)).toEqual(['waiting', 'copy']);
+    await road.act('vet', 'acceptResult', road.study().id, { result: first });
+    expect(road.study().results.map((r) => r.state)).toEqual(['accepted', 'copy']);
+  });
+
+  it('by telephone and then in a file waits as the file: what is written counts more', async () => {
+    const road = await atCentre('Corrie');
+    await enters(road, 'desk', { ref: 'K-9', channel: 'phone', joints });
+    const written = await enters(road, 'desk', { ref: 'K-9', channel: 'file', joints });
+    expect(road.study().results.map((r) => r.state)).toEqual(['copy', 'waiting']);
+    await road.act('vet', 'acceptResult', road.study().id, { result: written });
+    expect(road.study().results.map((r) => r.state)).toEqual(['copy', 'accepted']);
+  });
+});
+
 describe('two readings of the same films that do not agree', () => {
   let road: Road;
   beforeAll(async () => {

@@ -1,6 +1,8 @@
 import type { Said } from '#libs/words/said';
 import type { StudyView } from '#libs/contracts/screens/order';
+import { Bag } from '#libs/pathway/bag';
 import type { FactOf } from '#libs/pathway/facts';
+import { pictureResults } from '#libs/pathway/study-results';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { Z95 } from '#libs/science/measurement/measure';
 import { compareWithRoom } from '#libs/science/protocols/compare-with-room';
@@ -52,24 +54,33 @@ function roomWords(work: Pick<Work, 'facts'>, study: string, protocol: Protocol,
 const nameOf = (f: object): string => (f as { byName?: string }).byName ?? '';
 const unseen = (protocol: Protocol) => protocol.joints.map((joint) => ({ joint, name: jointName(protocol, joint, t), words: t.known(UNSEEN), flags: [] }));
 
+/** Which readings wait is for the pathway to say: what is offered here is what may be accepted. */
+function waitingOf(facts: Work['facts'], id: string): Set<string> {
+  const bag = new Bag();
+  for (const type of ['resultArrived', 'resultKeyed', 'resultRefused', 'resultWithdrawn', 'resultAccepted', 'conflictSettled'] as const) for (const f of facts(type)) if (f.study === id) bag.add(f);
+  return new Set(pictureResults(bag).waiting.map((f) => f.result));
+}
+
 function statesOf(facts: Work['facts'], id: string, arrived: Arrived[]) {
   const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
   const accepted = of(facts('resultAccepted')).map((f) => f.result);
   const refused = new Set(of(facts('resultRefused')).map((f) => f.result));
   const withdrawn = new Set(of(facts('resultWithdrawn')).map((f) => f.result));
   const standing = accepted.findLast((result) => !withdrawn.has(result));
-  const settled = of(facts('conflictSettled')).at(-1);
+  const waiting = waitingOf(facts, id);
   const values = (f: Arrived) => keyings(facts, f).find((one) => keyings(facts, f).some((two) => two.by !== one.by && two.valuesHash === one.valuesHash))?.valuesHash ?? f.valuesHash;
   const amends = (later: Arrived, f: Arrived): boolean => later.ref === f.ref && later.reading === f.reading && later.rec > f.rec;
-  return (f: Arrived): StudyView['results'][number]['state'] => {
+  const isCopy = (f: Arrived): boolean => {
     const before = arrived.slice(0, arrived.indexOf(f));
-    const copy = before.some((one) => values(one) === values(f) && one.reading === f.reading && !before.some((later) => amends(later, one)));
+    const equal = (one: Arrived) => one !== f && one.reading === f.reading && values(one) === values(f);
+    return arrived.some((one) => equal(one) && (waiting.has(one.result) || standing === one.result)) || before.some((one) => equal(one) && !before.some((later) => amends(later, one)));
+  };
+  return (f: Arrived): StudyView['results'][number]['state'] => {
     if (withdrawn.has(f.result)) return 'withdrawn';
     if (refused.has(f.result)) return 'refused';
     if (standing === f.result) return 'accepted';
     if (accepted.includes(f.result)) return 'superseded';
-    if (copy) return 'copy';
-    const newer = arrived.some((other) => amends(other, f));
-    return newer || (settled && settled.keep !== f.result && settled.rec > f.rec) ? 'superseded' : 'waiting';
+    if (waiting.has(f.result)) return 'waiting';
+    return isCopy(f) ? 'copy' : 'superseded';
   };
 }
