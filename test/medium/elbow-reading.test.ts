@@ -91,7 +91,7 @@ describe('an elbow reading by post', () => {
 
   it('is one with the same reading by another way, and in conflict with one of another size', async () => {
     await enters(road, 'desk', { ref: 'K-2', channel: 'file', joints: [left, right('from2to5')] });
-    expect(road.study()).toMatchObject({ conflict: null, results: [{ state: 'waiting' }, { state: 'copy' }] });
+    expect(road.study()).toMatchObject({ conflict: null, results: [{ state: 'copy' }, { state: 'waiting' }] });
     await enters(road, 'desk', { ref: 'K-3', channel: 'file', joints: [left, right('over5')] });
     expect(road.study().conflict).toMatchObject({ differs: ['right'] });
     expect(road.study().conflict!.told).toContain('The right elbow has the same value in both; what was found beside it differs: bone spurs, the largest.');

@@ -81,6 +81,7 @@ function statesOf(facts: Work['facts'], id: string, arrived: Arrived[]) {
     if (standing === f.result) return 'accepted';
     if (accepted.includes(f.result)) return 'superseded';
     if (waiting.has(f.result)) return 'waiting';
-    return isCopy(f) ? 'copy' : 'superseded';
+    const amended = arrived.some((other) => amends(other, f) && values(other) !== values(f));
+    return !amended && isCopy(f) ? 'copy' : 'superseded';
   };
 }
