@@ -7,6 +7,8 @@ type Arrived = FactOf<'resultArrived'>;
 export interface Results {
   /** Not a copy, not refused, withdrawn, superseded or accepted: somebody has to look. */
   waiting: Arrived[];
+  /** What another one says as well. */
+  copies: Arrived[];
   /** The result that counts: the one accepted last. */
   accepted: { result: Arrived; by: FactOf<'resultAccepted'> } | undefined;
   secondAccepted: boolean;
@@ -25,12 +27,14 @@ export function pictureResults(facts: Bag): Results {
   const by = acceptances.at(-1);
   const accepted = by && standing.find((result) => result.result === by.result);
 
-  const originals = standing.filter((result) => acceptedIds.has(result.result) || !isCopy(facts, result, standing, acceptedIds));
+  const copies = standing.filter((result) => !acceptedIds.has(result.result) && isCopy(facts, result, standing, acceptedIds));
+  const originals = standing.filter((result) => !copies.includes(result));
   const current = originals.filter((result) => !isSuperseded(result, originals) && !isSettledAway(facts, result));
   const waiting = current.filter((result) => !acceptedIds.has(result.result));
   const compared = [...waiting, ...(accepted && current.includes(accepted) ? [accepted] : [])];
   return {
     waiting,
+    copies,
     accepted: by && accepted ? { result: accepted, by } : undefined,
     secondAccepted: acceptances.some((fact) => standing.some((one) => one.result === fact.result && one.reading === 'second')),
     conflict: waiting.filter((result) => compared.some((other) => disagree(facts, result, other))),

@@ -1,4 +1,6 @@
 import type { Choice, OrderScreen } from '#libs/contracts/screens/order';
+import { pictureOf } from '#libs/pathway/picture';
+import { notesNotTaken } from '#libs/pathway/study-notes';
 import { currentProtocols, findProtocol } from '#libs/science/protocols/catalogue';
 import { t } from '#libs/words/spoken';
 import { spokenDay, spokenMoment } from '../record/day-words.js';
@@ -13,8 +15,7 @@ export function choicesOf(source: ScreenSource, { facts, evaluation, order }: Pi
   const staff = (...roles: string[]): Choice[] => source.staff.filter((s) => roles.length === 0 || s.roles.some((r) => roles.includes(r))).map((s) => ({ id: s.id, name: s.name, hint: s.roles.map(roleWord).join(', ') }));
   const people = new Map(source.dog.people.filter((p) => !p.until).map((p) => [p.person.id, { id: p.person.id, name: p.person.name, hint: p.role }]));
   const views = new Map(Object.values(evaluation.studies).flatMap((s) => findProtocol(s.protocol, s.version)?.views ?? []).map((v) => [v.code as string, { id: v.code as string, name: v.label }]));
-  const told = new Set([...facts('noteTold'), ...facts('noteOutcome').filter((f) => f.outcome === 'arrived')].map((f) => f.note));
-  const waiting = new Set(facts('noteOutcome').map((f) => f.note).filter((note) => !told.has(note)));
+  const waiting = new Set(pictureOf(order.facts, order.rules).studies.flatMap((study) => notesNotTaken(study.facts)));
   const at = (iso: string) => spokenMoment(iso, order.practices[order.practice]!.zone);
   const letters = { result: t('Letter with the result'), correction: t('Letter with a correction'), filmsRejected: t('Letter about films sent back') };
   return {

@@ -1,8 +1,7 @@
 import type { Said } from '#libs/words/said';
 import type { StudyView } from '#libs/contracts/screens/order';
-import { Bag } from '#libs/pathway/bag';
 import type { FactOf } from '#libs/pathway/facts';
-import { pictureResults } from '#libs/pathway/study-results';
+import { pictureOf } from '#libs/pathway/picture';
 import { findProtocol } from '#libs/science/protocols/catalogue';
 import { Z95 } from '#libs/science/measurement/measure';
 import { compareWithRoom } from '#libs/science/protocols/compare-with-room';
@@ -13,19 +12,19 @@ import type { Work } from '../record/work.js';
 import { agreedJoints, keyings } from '../result/joints-of.js';
 import { dogWords, jointName, jointWords } from './reading-words.js';
 
-type Facts = Pick<Work, 'facts' | 'evaluation'>;
+type Facts = Pick<Work, 'facts' | 'evaluation' | 'order'>;
 type Arrived = FactOf<'resultArrived'>;
 
 const PROBLEM: Record<string, string> = { IDENTITY: 'The transponder on the reading is not this dog’s.', SIDES: 'Left and right may be swapped.', DATE: 'It is dated before the pictures.' };
 const UNSEEN = 'shown when two people have keyed the same';
 
 /** Every reading that came, whatever became of it. A sheet's values stay unseen while a second person has still to key them. */
-export function resultsOf({ facts, evaluation }: Facts, id: string, rooms: readonly RoomMarks[] = []): StudyView['results'] {
+export function resultsOf({ facts, evaluation, order }: Facts, id: string, rooms: readonly RoomMarks[] = []): StudyView['results'] {
   const standing = evaluation.studies[id]!;
   const protocol = findProtocol(standing.protocol, standing.version)!;
   const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
   const arrived = of(facts('resultArrived'));
-  const stateOf = statesOf(facts, id, arrived);
+  const stateOf = statesOf({ facts, order }, id);
   return arrived.map((f) => {
     const checked = of(facts('resultChecked')).filter((c) => c.result === f.result).flatMap((c) => c.problems);
     const agreed = agreedJoints(facts, f);
@@ -54,34 +53,15 @@ function roomWords(work: Pick<Work, 'facts'>, study: string, protocol: Protocol,
 const nameOf = (f: object): string => (f as { byName?: string }).byName ?? '';
 const unseen = (protocol: Protocol) => protocol.joints.map((joint) => ({ joint, name: jointName(protocol, joint, t), words: t.known(UNSEEN), flags: [] }));
 
-/** Which readings wait is for the pathway to say: what is offered here is what may be accepted. */
-function waitingOf(facts: Work['facts'], id: string): Set<string> {
-  const bag = new Bag();
-  for (const type of ['resultArrived', 'resultKeyed', 'resultRefused', 'resultWithdrawn', 'resultAccepted', 'conflictSettled'] as const) for (const f of facts(type)) if (f.study === id) bag.add(f);
-  return new Set(pictureResults(bag).waiting.map((f) => f.result));
-}
-
-function statesOf(facts: Work['facts'], id: string, arrived: Arrived[]) {
-  const of = <T extends { study: string }>(all: T[]): T[] => all.filter((f) => f.study === id);
-  const accepted = of(facts('resultAccepted')).map((f) => f.result);
-  const refused = new Set(of(facts('resultRefused')).map((f) => f.result));
-  const withdrawn = new Set(of(facts('resultWithdrawn')).map((f) => f.result));
-  const standing = accepted.findLast((result) => !withdrawn.has(result));
-  const waiting = waitingOf(facts, id);
-  const values = (f: Arrived) => keyings(facts, f).find((one) => keyings(facts, f).some((two) => two.by !== one.by && two.valuesHash === one.valuesHash))?.valuesHash ?? f.valuesHash;
-  const amends = (later: Arrived, f: Arrived): boolean => later.ref === f.ref && later.reading === f.reading && later.rec > f.rec;
-  const isCopy = (f: Arrived): boolean => {
-    const before = arrived.slice(0, arrived.indexOf(f));
-    const equal = (one: Arrived) => one !== f && one.reading === f.reading && values(one) === values(f);
-    return arrived.some((one) => equal(one) && (waiting.has(one.result) || standing === one.result)) || before.some((one) => equal(one) && !before.some((later) => amends(later, one)));
-  };
-  return (f: Arrived): StudyView['results'][number]['state'] => {
-    if (withdrawn.has(f.result)) return 'withdrawn';
-    if (refused.has(f.result)) return 'refused';
-    if (standing === f.result) return 'accepted';
-    if (accepted.includes(f.result)) return 'superseded';
-    if (waiting.has(f.result)) return 'waiting';
-    const amended = arrived.some((other) => amends(other, f) && values(other) !== values(f));
-    return !amended && isCopy(f) ? 'copy' : 'superseded';
-  };
+/** What became of each reading is for the pathway to say: what waits here is what may be accepted. */
+function statesOf({ facts, order }: Pick<Facts, 'facts' | 'order'>, id: string) {
+  const { waiting, copies, accepted, withdrawn } = pictureOf(order.facts, order.rules).studies.find((study) => study.id === id)!.results;
+  const states = new Map<string, StudyView['results'][number]['state']>([
+    ...copies.map((f) => [f.result, 'copy'] as const),
+    ...waiting.map((f) => [f.result, 'waiting'] as const),
+    ...facts('resultRefused').map((f) => [f.result, 'refused'] as const),
+    ...withdrawn.map(({ result }) => [result.result, 'withdrawn'] as const),
+  ]);
+  if (accepted) states.set(accepted.result.result, 'accepted');
+  return (f: Arrived) => states.get(f.result) ?? 'superseded';
 }
